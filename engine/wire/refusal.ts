@@ -1,0 +1,66 @@
+/**
+ * Every way in which the server says no, as one closed list. Codes are `area/reason`, cross the wire unchanged, and are
+ * turned into words only by the language catalogue; the compiler checks that every code has some.
+ */
+
+import type { ContestRefusal } from '../contest/contest-refusal.ts'
+import type { NameRefusal } from '../contest/student-name.ts'
+
+export type WireRefusal =
+  /** The page speaks another version of the protocol. Do: reload the page. */
+  | { readonly code: 'wire/out-of-date'; readonly server: number }
+  /** The message fits no schema. `at` names the field. Do: reload the page; report it when it stays. */
+  | { readonly code: 'wire/malformed'; readonly at: string }
+  /** No message has this name. Do: reload the page. */
+  | { readonly code: 'wire/unknown-message' }
+  /** More messages than fingers can make. Do: wait `retryAfterMs`. */
+  | { readonly code: 'wire/too-fast'; readonly retryAfterMs: number }
+
+export type RoomRefusal =
+  /** No open room has this code. Do: read the code again. */
+  | { readonly code: 'room/unknown-code' }
+  /** Many wrong codes came in a short time. Do: wait `retryAfterMs`, then read the code again. */
+  | { readonly code: 'room/too-many-wrong-codes'; readonly retryAfterMs: number }
+  /** The teacher has locked the room. Do: ask the teacher. */
+  | { readonly code: 'room/locked' }
+  /** The room has been closed. Do: ask for a new code. */
+  | { readonly code: 'room/closed' }
+  /** Do: ask the teacher to open another room. */
+  | { readonly code: 'room/full'; readonly max: number }
+  /** No such room at this desk. Do: choose a room from the list. */
+  | { readonly code: 'room/not-yours' }
+  /** No such student in this room. */
+  | { readonly code: 'room/no-such-seat' }
+  /** A round is still open. Do: end it first. */
+  | { readonly code: 'room/round-open' }
+  /** The room has had its most rounds. Do: open a new room. */
+  | { readonly code: 'room/too-many-rounds'; readonly max: number }
+  /** The chosen cases and stage leave no start to deal. Do: choose other cases. */
+  | { readonly code: 'room/no-such-start' }
+  /** The pretend class knows only the last stages. Do: choose a stage from 4 to 7. */
+  | { readonly code: 'room/pretend-stage' }
+
+export type SeatRefusal =
+  /** This connection has no seat in a room. Do: come in with the room code. */
+  | { readonly code: 'seat/none' }
+  /** The teacher has removed this seat, or it has never been. Do: come in again with the room code. */
+  | { readonly code: 'seat/gone' }
+  /** Another tab or device has taken this seat over. Do: go on there, or take it back here. */
+  | { readonly code: 'seat/taken-over' }
+  /** The desk is for teachers. Do: open the desk link that the server printed. */
+  | { readonly code: 'desk/not-signed-in' }
+  /** The link was used, is too old or is wrong. Do: start the server again; it prints a new one. */
+  | { readonly code: 'desk/link-used' }
+  /** The viewer link is wrong or the room has been closed. Do: open it again from the desk. */
+  | { readonly code: 'viewer/no-such-room' }
+
+export type StoreRefusal =
+  /** Turns cannot be saved just now; nothing is lost, the page sends them again. Do: wait. */
+  | { readonly code: 'store/saving-paused' }
+  /** The server is closing or starting again. Do: wait, the page comes back by itself. */
+  | { readonly code: 'server/going-away' }
+  /** A fault of ours. It has been logged. Do: try again. */
+  | { readonly code: 'server/fault' }
+
+export type Refusal = WireRefusal | RoomRefusal | SeatRefusal | StoreRefusal | ContestRefusal | NameRefusal
+export type RefusalCode = Refusal['code']

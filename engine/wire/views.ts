@@ -1,0 +1,116 @@
+/**
+ * What each kind of screen is shown. These types are the gate: the server builds them from its unfiltered state in one
+ * place, and nothing else is ever sent. Moments are milliseconds of the server's clock.
+ */
+
+import type { RoomCode, RoomId, RoundId, SeatId } from '../contest/ids.ts'
+import type { Lane } from '../contest/rank-board.ts'
+import type { RoundClock } from '../contest/round-clock.ts'
+import type { RoundSettings } from '../contest/round-settings.ts'
+import type { Reached } from '../contest/round-state.ts'
+import type { StepName } from '../contest/steps.ts'
+
+export type RoundView = {
+  readonly id: RoundId
+  readonly number: number
+  readonly settings: RoundSettings
+  /** The start as 54 sticker letters; see formatStickers. */
+  readonly start: string
+  readonly clock: RoundClock
+}
+
+/** A student's own try, enough to build the bench again after a reload. */
+export type TryView = {
+  readonly number: number
+  readonly steps: readonly StepName[]
+  readonly reached: Reached | null
+  readonly best: Reached | null
+}
+
+export type BenchView = {
+  readonly kind: 'bench'
+  readonly room: { readonly code: RoomCode; readonly closed: boolean; readonly pretend: boolean }
+  readonly me: { readonly seatId: SeatId; readonly name: string; readonly late: boolean; readonly asksForHelp: boolean }
+  readonly round: RoundView | null
+  readonly mine: TryView | null
+  /** The lanes that this student may see now: all, the own one, or none. */
+  readonly lanes: readonly Lane[]
+  readonly nReached: number
+  readonly nStudents: number
+}
+
+export type BoardView = {
+  readonly kind: 'board'
+  /** Rises by one with every tick; a gap means that the whole view is asked for again. */
+  readonly version: number
+  readonly room: {
+    readonly code: RoomCode
+    readonly closed: boolean
+    readonly locked: boolean
+    /** Where students go, best first: `192.0.2.7:3000`. */
+    readonly addresses: readonly string[]
+    readonly pretend: boolean
+  }
+  readonly round: RoundView | null
+  /** Number of rounds that the teacher has begun here. */
+  readonly nRounds: number
+  readonly lanes: readonly Lane[]
+  /** Whether lanes are withheld until the round has ended, as the teacher set it. */
+  readonly covered: boolean
+  readonly nReached: number
+  readonly nStudents: number
+  /** Names in the order in which they came in, for the screen on which all gather. */
+  readonly names: readonly string[]
+}
+
+export type SeatView = {
+  readonly seatId: SeatId
+  readonly name: string
+  /** Whether a screen of this student is connected now. */
+  readonly here: boolean
+  readonly late: boolean
+  /** Simulated: never mixed with real records. */
+  readonly pretend: boolean
+  readonly asksForHelp: boolean
+}
+
+export type DeskView = {
+  readonly kind: 'desk'
+  readonly version: number
+  readonly room: {
+    readonly id: RoomId
+    readonly code: RoomCode
+    readonly locked: boolean
+    readonly closed: boolean
+    readonly addresses: readonly string[]
+    /** Secret of the read-only viewer link. */
+    readonly viewerKey: string
+    readonly openedAtMs: number
+  }
+  /** Settings of the next round. */
+  readonly settings: RoundSettings
+  readonly seats: readonly SeatView[]
+  readonly round: RoundView | null
+  readonly nRounds: number
+  readonly lanes: readonly Lane[]
+  /** Saving is paused: the disk refuses; turns wait on the benches. */
+  readonly savingPaused: boolean
+}
+
+export type DeskHome = {
+  readonly rooms: readonly {
+    readonly id: RoomId
+    readonly code: RoomCode
+    readonly openedAtMs: number
+    readonly nStudents: number
+    readonly nRounds: number
+    readonly playing: boolean
+  }[]
+}
+
+/** Lanes that changed since the last tick. Grouped per room, at most ten a second. */
+export type Tick = {
+  readonly version: number
+  readonly lanes: readonly Lane[]
+  readonly nReached: number
+}
