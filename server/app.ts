@@ -1,0 +1,154 @@
+/** Builds the whole server from its parts and returns what can be started and stopped. Knows no environment and no port. */
+
+import { createServer, type Server as HttpServer } from 'node:http'
+import { randomBytes } from 'node:crypto'
+import express from 'express'
+import { nanoid } from 'nanoid'
+import type { Logger } from 'pino'
+import { Server } from 'socket.io'
+import { chachaSource } from '../engine/chance/chacha-source.ts'
+import { helloSchema, SOCKET_PATH } from '../engine/wire/hello.ts'
+import { PROTOCOL_VERSION } from '../engine/wire/version.ts'
+import { DeskLink, serveDeskSession, teacherOfCookies } from './http/desk-session.ts'
+import { LIVE_HEADERS, setHeaders } from './http/headers.ts'
+import { serveHealth } from './http/health.ts'
+import { makeIsOwnOrigin } from './http/own-origin.ts'
+import { servePages } from './http/pages.ts'
+import type { ConnectionData, LiveServer } from './live/connection.ts'
+import { deskMessages } from './live/desk-messages.ts'
+import { listenToConnection, TRANSPORT_BYTES_MAX } from './live/gateway.ts'
+import { MessageLimits } from './live/message-limits.ts'
+import type { LiveParts } from './live/parts.ts'
+import { PretendClasses } from './live/pretend/pretend-classes.ts'
+import { Rooms } from './live/rooms.ts'
+import { leaveSeat, seatMessages } from './live/seat-messages.ts'
+import { startTicker } from './live/ticker.ts'
+import { viewerMessages } from './live/viewer-messages.ts'
+import { newSecret, sameSecret } from './secrets.ts'
+import type { DurableRecord } from './store/record.ts'
+
+/** A connection that has neither come in nor entered the desk is let go after this; its page connects again when needed. */
+const NOBODY_MS_MAX = 60_000
+const ID_LENGTH = 16
+
+export type AppParts = {
+  record: DurableRecord
+  log: Logger
+  nowMs: () => number
+  webDir: string
+  publicUrl: URL | null
+  addresses: () => readonly string[]
+}
+
+export type App = {
+  http: HttpServer
+  link: DeskLink
+  /** To be called once the server listens: rooms are read back and screens may come in. */
+  begin(ownUrl: string): Promise<void>
+  /** Tells every page, commits what is under way, lets go. */
+  stop(): Promise<void>
+}
+
+export function createApp(parts: AppParts): App {
+  const { record, log, nowMs } = parts
+  const isSecure = parts.publicUrl?.protocol === 'https:'
+  const isOwnOrigin = makeIsOwnOrigin(parts.publicUrl)
+  const link = new DeskLink()
+  let phase: 'starting' | 'serving' | 'stopping' = 'starting'
+
+  const web = express()
+  if (isSecure) web.set('trust proxy', 1)
+  setHeaders(web, isSecure)
+  serveHealth(web, () => phase === 'serving' && record.saving)
+  serveDeskSession(web, { link, record, nowMs, isSecure, isOwnOrigin })
+  servePages(web, parts.webDir)
+
+  const http = createServer(web)
+  const live: LiveServer = new Server(http, {
+    path: SOCKET_PATH,
+    serveClient: false,
+    maxHttpBufferSize: TRANSPORT_BYTES_MAX,
+    // Our own resume does the work; see DEVELOPERS.md, "Truth and order".
+    connectionStateRecovery: undefined as never,
+    pingInterval: 10_000,
+    pingTimeout: 15_000,
+    connectTimeout: 10_000,
+    allowRequest: (request, decide) => {
+      const isJsonp = /[?&]j=/.test(request.url ?? '')
+      decide(null, !isJsonp && isOwnOrigin(request.headers.origin, request.headers.host))
+    },
+  })
+  live.engine.on('headers', (headers: Record<string, string>) => Object.assign(headers, LIVE_HEADERS))
+  const liveParts: LiveParts = {
+    nowMs,
+    record,
+    log,
+    newRandom: () => chachaSource(randomBytes(32)),
+    newId: () => nanoid(ID_LENGTH),
+    addresses: parts.addresses,
+  }
+  const pretendKey = newSecret()
+  const rooms = new Rooms(liveParts)
+  const limits = new MessageLimits()
+  const pretend = new PretendClasses(liveParts, pretendKey)
+  const handlers = {
+    ...viewerMessages(rooms, liveParts),
+    ...seatMessages(live, rooms, limits),
+    ...deskMessages(live, rooms, pretend, liveParts),
+  }
+
+  live.use((connection, next) => {
+    const refuse = (data: object) => next(Object.assign(new Error('refused'), { data }))
+    if (phase !== 'serving') return refuse({ code: 'server/going-away' })
+    const hello = helloSchema.safeParse(connection.handshake.auth)
+    if (!hello.success) return refuse({ code: 'wire/out-of-date', server: PROTOCOL_VERSION })
+    const { pretendKey: given } = connection.handshake.auth as { pretendKey?: unknown }
+    teacherOfCookies(connection.handshake.headers.cookie, record).then(
+      (teacherId) => {
+        const isPretend = typeof given === 'string' && sameSecret(given, pretendKey)
+        const data: ConnectionData = { who: { role: 'nobody' }, teacherId, isPretend, laggingSinceMs: null }
+        Object.assign(connection.data, data)
+        next()
+      },
+      (fault: unknown) => {
+        log.error({ fault: String(fault) }, 'a session could not be read')
+        refuse({ code: 'server/fault' })
+      },
+    )
+  })
+
+  live.on('connection', (connection) => {
+    listenToConnection(connection, handlers, limits, log)
+    const nobody = setTimeout(() => {
+      if (connection.data.who.role === 'nobody') connection.disconnect(true)
+    }, NOBODY_MS_MAX)
+    connection.on('disconnect', () => {
+      clearTimeout(nobody)
+      leaveSeat(connection)
+    })
+  })
+
+  let stopTicker = () => {}
+  return {
+    http,
+    link,
+    async begin(ownUrl) {
+      pretend.url = ownUrl
+      await rooms.restore()
+      stopTicker = startTicker(live, rooms, liveParts)
+      phase = 'serving'
+      for (const room of rooms.all()) {
+        pretend.comeBack(room).catch((fault) => log.warn({ fault: String(fault) }, 'a pretend class did not come back'))
+      }
+    },
+    async stop() {
+      phase = 'stopping'
+      live.emit('server:going-away', {})
+      stopTicker()
+      pretend.stop()
+      // Pages see the transport close, not a goodbye, so they come back by themselves.
+      await live.close()
+      await record.close()
+    },
+  }
+}

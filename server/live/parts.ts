@@ -1,0 +1,17 @@
+/** What the live rooms are given: time, chance, the record and the log. Tests give their own. */
+
+import type { Logger } from 'pino'
+import type { RandomSource } from '../../engine/chance/random-source.ts'
+import type { DurableRecord } from '../store/record.ts'
+
+export type LiveParts = {
+  readonly nowMs: () => number
+  readonly record: DurableRecord
+  readonly log: Logger
+  /** A fresh, unpredictable source: one for each start, so that no start tells anything of another. */
+  readonly newRandom: () => RandomSource
+  /** Identifier that no one has used. */
+  readonly newId: () => string
+  /** Where students go, best first, without the scheme: `192.0.2.7:3000`. */
+  readonly addresses: () => readonly string[]
+}

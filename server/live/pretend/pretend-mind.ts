@@ -1,0 +1,58 @@
+/**
+ * How a simulated student thinks: the lesson way, at an own pace, with the mistakes that beginners make. Pure: it is told
+ * what it sees and asked what it does next; chance comes in.
+ */
+
+import type { RandomSource } from '../../../engine/chance/random-source.ts'
+import { below } from '../../../engine/chance/random-source.ts'
+import type { CubePosition } from '../../../engine/cube/cube-position.ts'
+import { FACES } from '../../../engine/cube/faces.ts'
+import { type Turn, turnOf } from '../../../engine/cube/turns.ts'
+import { goalMet } from '../../../engine/method/goals.ts'
+import { nextLessonTurns } from '../../../engine/method/lesson-way.ts'
+import { STAGES, type Stage } from '../../../engine/method/stages.ts'
+
+export type Skill = {
+  /** Milliseconds before a sequence is begun: looking, and remembering. */
+  readonly thinkMs: number
+  /** Milliseconds between two turns. */
+  readonly turnMs: number
+  /** Chance in a hundred that a sequence goes wrong. */
+  readonly slipPercent: number
+}
+
+/** Twelve students from quick and sure to slow and dreamy. */
+export const SKILLS: readonly Skill[] = Array.from({ length: 12 }, (_, index) => ({
+  thinkMs: 1_200 + 420 * index,
+  turnMs: 380 + 75 * index,
+  slipPercent: 4 + 4 * index,
+}))
+
+export type Plan = { readonly kind: 'turns'; readonly turns: readonly Turn[] } | { readonly kind: 'start-again' }
+
+/** What to do at this position: the next sequence, perhaps with a slip; or start again, once the layers below are lost. */
+export function nextPlan(position: CubePosition, to: Stage, skill: Skill, random: RandomSource): Plan {
+  const stage = lastLayerStage(position, to)
+  if (stage === null) return { kind: 'start-again' }
+  const turns = nextLessonTurns(position, stage)
+  if (below(random, 100) >= skill.slipPercent || turns.length < 2) return { kind: 'turns', turns }
+  return { kind: 'turns', turns: withSlip(turns, random) }
+}
+
+/** The stage to work on, or null when an earlier layer is broken, for which this student knows no way. */
+function lastLayerStage(position: CubePosition, to: Stage): 4 | 5 | 6 | 7 | null {
+  for (const stage of STAGES) {
+    if (goalMet(position, stage)) continue
+    return stage < 4 || to < stage ? null : (stage as 4 | 5 | 6 | 7)
+  }
+  return null
+}
+
+/** The three slips seen most: the last turn forgotten, a turn the wrong way round, the wrong layer turned first. */
+function withSlip(turns: readonly Turn[], random: RandomSource): readonly Turn[] {
+  const slip = below(random, 3)
+  if (slip === 0) return turns.slice(0, -1)
+  if (slip === 1) return [turnOf(FACES[below(random, FACES.length)]), ...turns]
+  const at = below(random, turns.length)
+  return [...turns.slice(0, at), turns[at], ...turns.slice(at)]
+}

@@ -1,0 +1,63 @@
+/** Builds a room again from the record, as it stood, by the same pure functions that made it. */
+
+import { type ClockEvent, changeClock } from '../../engine/contest/change-clock.ts'
+import { aNewRound, type Round } from '../../engine/contest/round-state.ts'
+import { playSteps } from '../../engine/contest/take-turns.ts'
+import { parseStickers } from '../../engine/cube/stickers.ts'
+import { assert } from '../../engine/result.ts'
+import type { StoredRoom, StoredRound, StoredSteps } from '../store/record.ts'
+import { LiveRoom } from './live-room.ts'
+import type { LiveParts } from './parts.ts'
+
+export function restoreRoom(parts: LiveParts, stored: StoredRoom): LiveRoom {
+  const { roomId: id, code, teacherId, viewerKey, openedAtMs } = stored
+  const room = new LiveRoom(parts, { id, code, teacherId, viewerKey, openedAtMs }, stored.settings)
+  const last = stored.lastRound
+  room.restore({
+    seats: stored.seats.map(({ seatId, ...seat }) => ({ id: seatId, ...seat, connection: null, asksForHelp: false })),
+    round: last === null ? null : replayRound(last),
+    nClockEvents: last?.events.length ?? 0,
+    nRounds: stored.nRounds,
+    locked: stored.locked,
+  })
+  return room
+}
+
+/** Replays a round: its clock events give the clock, its steps give the tries. Every step was checked when it came in. */
+export function replayRound(stored: StoredRound): Round {
+  const start = parseStickers(stored.start)
+  assert(start.ok, `the start of round ${stored.roundId} is a legal position`)
+  let round = aNewRound({ id: stored.roundId, number: stored.number, settings: stored.settings, start: start.value })
+  for (const event of stored.events) round = after(round, event)
+  const stepsOfTry = groupByTry(stored.steps)
+  for (const each of stored.tries) {
+    const steps = stepsOfTry.get(`${each.seatId} ${each.tryNumber}`) ?? []
+    round = play(round, { ...each, momentMs: 0 }, [], 0)
+    for (const [from, step] of steps.entries()) round = play(round, step, [step.step], from)
+  }
+  return round
+}
+
+function after(round: Round, event: ClockEvent): Round {
+  const changed = changeClock(round, event)
+  assert(changed.ok, `clock event ${event.kind} of round ${round.id} fits its clock`)
+  return changed.value
+}
+
+function play(round: Round, at: Omit<StoredSteps, 'step'>, steps: readonly StoredSteps['step'][], from: number): Round {
+  const { seatId, tryNumber, late, momentMs, atMs } = at
+  const played = playSteps(round, { seatId, tryNumber, late, from, steps, momentMs, atMs })
+  assert(played.ok, `a stored step of round ${round.id} follows the rules`)
+  return played.value.round
+}
+
+function groupByTry(steps: readonly StoredSteps[]): Map<string, StoredSteps[]> {
+  const groups = new Map<string, StoredSteps[]>()
+  for (const step of steps) {
+    const name = `${step.seatId} ${step.tryNumber}`
+    const group = groups.get(name)
+    if (group === undefined) groups.set(name, [step])
+    else group.push(step)
+  }
+  return groups
+}

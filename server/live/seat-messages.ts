@@ -1,0 +1,112 @@
+/** What a student's page says: come in, come back, turn, ask for help, leave. */
+
+import { readRoomCode } from '../../engine/contest/room-code.ts'
+import { stepOf } from '../../engine/contest/steps.ts'
+import { err, ok, type Result } from '../../engine/result.ts'
+import type { GoneReason } from '../../engine/wire/from-server.ts'
+import type { Refusal } from '../../engine/wire/refusal.ts'
+import type { Connection, LiveServer } from './connection.ts'
+import type { Handlers } from './gateway.ts'
+import type { LiveRoom, Seat } from './live-room.ts'
+import type { MessageLimits } from './message-limits.ts'
+import type { Rooms } from './rooms.ts'
+import { benchViewFor } from './view-for.ts'
+import type { SeatId } from '../../engine/contest/ids.ts'
+
+type SeatMessages = Pick<Handlers, 'seat:join' | 'seat:resume' | 'seat:leave' | 'turns:send' | 'help:ask'>
+
+export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimits): SeatMessages {
+  return {
+    async 'seat:join'(connection, message) {
+      const waitMs = await limits.codeWaitMs(connection)
+      if (waitMs !== null) return err({ code: 'room/too-many-wrong-codes', retryAfterMs: waitMs })
+      const code = readRoomCode(message.code)
+      const room = code === null ? null : rooms.byCode(code)
+      if (room === null) {
+        await limits.countWrongCode(connection)
+        return err({ code: 'room/unknown-code' })
+      }
+      const joined = await room.join(message.name, connection.data.isPretend)
+      if (!joined.ok) return joined
+      takeSeat(live, connection, room, joined.value.seat)
+      return ok({ token: joined.value.token, bench: benchViewFor(room, joined.value.seat) })
+    },
+
+    'seat:resume'(connection, message) {
+      const found = connection.data.isPretend ? pretendSeat(rooms, message.token) : rooms.bySeatToken(message.token)
+      if (found === null) return err({ code: 'seat/gone' })
+      if (found.room.closed) return err({ code: 'room/closed' })
+      takeSeat(live, connection, found.room, found.seat)
+      return ok({ bench: benchViewFor(found.room, found.seat) })
+    },
+
+    async 'seat:leave'(connection) {
+      const at = seatOf(connection)
+      if (!at.ok) return at
+      connection.data.who = { role: 'nobody' }
+      const removed = await at.value.room.remove(at.value.seat.id)
+      return removed.ok ? ok({}) : removed
+    },
+
+    async 'turns:send'(connection, message) {
+      const at = seatOf(connection)
+      if (!at.ok) return at
+      const { roundId, tryNumber, from } = message
+      return at.value.room.takeTurns(at.value.seat, { roundId, tryNumber, from, steps: message.steps.map(stepOf) })
+    },
+
+    'help:ask'(connection, message) {
+      const at = seatOf(connection)
+      if (!at.ok) return at
+      at.value.room.askForHelp(at.value.seat, message.wanted)
+      return ok({})
+    },
+  }
+}
+
+/** Tells the page on `connection` that it no longer holds its seat, and takes the rights from it. */
+export function sendAway(live: LiveServer, connectionId: string | null, reason: GoneReason): void {
+  if (connectionId === null) return
+  const connection = live.sockets.sockets.get(connectionId)
+  if (connection === undefined) return
+  connection.data.who = { role: 'nobody' }
+  connection.emit('seat:gone', { reason })
+}
+
+/** The newest connection holds the seat; the one before is told so at once. */
+function takeSeat(live: LiveServer, connection: Connection, room: LiveRoom, seat: Seat): void {
+  if (seat.connection !== null && seat.connection !== connection.id) sendAway(live, seat.connection, 'taken-over')
+  leaveSeat(connection)
+  seat.connection = connection.id
+  connection.data.who = { role: 'student', room, seatId: seat.id }
+  room.changes.views = true
+}
+
+/** A connection ended or took another seat. A stale one changes nothing: the seat has long been somebody else's. */
+export function leaveSeat(connection: Connection): void {
+  const { who } = connection.data
+  if (who.role !== 'student') return
+  const seat = who.room.seats.get(who.seatId)
+  if (seat === undefined || seat.connection !== connection.id) return
+  seat.connection = null
+  who.room.changes.views = true
+}
+
+function seatOf(connection: Connection): Result<{ room: LiveRoom; seat: Seat }, Refusal> {
+  const { who } = connection.data
+  if (who.role !== 'student') return err({ code: 'seat/none' })
+  if (who.room.closed) return err({ code: 'room/closed' })
+  const seat = who.room.seats.get(who.seatId)
+  if (seat === undefined) return err({ code: 'seat/gone' })
+  if (seat.connection !== connection.id) return err({ code: 'seat/taken-over' })
+  return ok({ room: who.room, seat })
+}
+
+/** After a restart our own simulated students come back by their seat's identifier: their tokens were never kept. */
+function pretendSeat(rooms: Rooms, seatId: string): { room: LiveRoom; seat: Seat } | null {
+  for (const room of rooms.all()) {
+    const seat = room.seats.get(seatId as SeatId)
+    if (seat?.pretend) return { room, seat }
+  }
+  return null
+}

@@ -1,0 +1,138 @@
+/**
+ * The one gate between what the server knows and what a screen is shown. Everything that leaves is built here, field by
+ * field, so that nothing leaves by being part of something else.
+ */
+
+import { laneOf, type Lane } from '../../engine/contest/rank-board.ts'
+import type { Player, Round } from '../../engine/contest/round-state.ts'
+import { stepName } from '../../engine/contest/steps.ts'
+import { formatStickers } from '../../engine/cube/stickers.ts'
+import type { BenchView, BoardView, DeskView, RoundView, SeatView, Tick, TryView } from '../../engine/wire/views.ts'
+import type { LiveRoom, Seat } from './live-room.ts'
+
+export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
+  const { round } = room
+  const player = round?.players.get(seat.id)
+  return {
+    kind: 'bench',
+    room: { code: room.facts.code, closed: room.closed, pretend: hasPretenders(room) },
+    me: { seatId: seat.id, name: seat.name, late: room.isLate(seat), asksForHelp: seat.asksForHelp },
+    round: round === null ? null : roundView(round),
+    mine: player === undefined ? null : tryView(player),
+    lanes: lanesForStudent(room, seat),
+    nReached: countReached(room),
+    nStudents: room.seats.size,
+  }
+}
+
+export function boardViewFor(room: LiveRoom, addresses: readonly string[]): BoardView {
+  const { round } = room
+  const covered = isCoveredOnBoard(room)
+  return {
+    kind: 'board',
+    version: room.version,
+    room: { code: room.facts.code, closed: room.closed, locked: room.locked, addresses, pretend: hasPretenders(room) },
+    round: round === null ? null : roundView(round),
+    nRounds: room.nRounds,
+    lanes: covered ? [] : lanesOf(room),
+    covered,
+    nReached: countReached(room),
+    nStudents: room.seats.size,
+    names: [...room.seats.values()].map((seat) => seat.name),
+  }
+}
+
+export function deskViewFor(room: LiveRoom, addresses: readonly string[], saving: boolean): DeskView {
+  const { round } = room
+  return {
+    kind: 'desk',
+    version: room.version,
+    room: {
+      id: room.facts.id,
+      code: room.facts.code,
+      locked: room.locked,
+      closed: room.closed,
+      addresses,
+      viewerKey: room.facts.viewerKey,
+      openedAtMs: room.facts.openedAtMs,
+    },
+    settings: room.settings,
+    seats: [...room.seats.values()].map((seat) => seatView(room, seat)),
+    round: round === null ? null : roundView(round),
+    nRounds: room.nRounds,
+    lanes: lanesOf(room),
+    savingPaused: !saving,
+  }
+}
+
+/** The lanes that changed, for the desk; the board gets the same unless it is covered. */
+export function tickFor(room: LiveRoom, seatIds: Iterable<Seat['id']>): Tick {
+  const lanes: Lane[] = []
+  const { round } = room
+  if (round !== null) {
+    for (const seatId of seatIds) {
+      const seat = room.seats.get(seatId)
+      if (seat !== undefined) lanes.push(laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) }))
+    }
+  }
+  return { version: room.version, lanes, nReached: countReached(room) }
+}
+
+/** While the round runs the teacher may keep the board from the class; with "own" it stays so afterwards. */
+export function isCoveredOnBoard(room: LiveRoom): boolean {
+  const { round } = room
+  if (round === null || round.settings.boardSeenBy === 'all') return false
+  return round.settings.boardSeenBy === 'own' || round.clock.phase !== 'ended'
+}
+
+function lanesForStudent(room: LiveRoom, seat: Seat): readonly Lane[] {
+  const { round } = room
+  if (round === null) return []
+  const hasEnded = round.clock.phase === 'ended'
+  if (hasEnded && round.settings.boardSeenBy !== 'own') return lanesOf(room)
+  return [laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) })]
+}
+
+function lanesOf(room: LiveRoom): readonly Lane[] {
+  const { round } = room
+  if (round === null || round.clock.phase === 'void') return []
+  return [...room.seats.values()].map((seat) => laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) }))
+}
+
+function countReached(room: LiveRoom): number {
+  let nReached = 0
+  for (const [seatId, player] of room.round?.players ?? []) {
+    if (player.best !== null && room.seats.has(seatId)) nReached++
+  }
+  return nReached
+}
+
+function roundView(round: Round): RoundView {
+  return { id: round.id, number: round.number, settings: round.settings, start: formatStickers(round.start), clock: round.clock }
+}
+
+function tryView(player: Player): TryView {
+  const { current, best } = player
+  return {
+    number: current.number,
+    steps: current.steps.map(stepName),
+    reached: current.reached,
+    best: best === null ? null : { turns: best.turns, momentMs: best.momentMs },
+  }
+}
+
+function seatView(room: LiveRoom, seat: Seat): SeatView {
+  return {
+    seatId: seat.id,
+    name: seat.name,
+    here: seat.connection !== null,
+    late: room.isLate(seat),
+    pretend: seat.pretend,
+    asksForHelp: seat.asksForHelp,
+  }
+}
+
+function hasPretenders(room: LiveRoom): boolean {
+  for (const seat of room.seats.values()) if (seat.pretend) return true
+  return false
+}

@@ -1,0 +1,79 @@
+/** Puts the real parts together, listens, says where to go, and stops in order. */
+
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import pino from 'pino'
+import { createApp } from './app.ts'
+import { readConfig } from './config.ts'
+import { localAddresses } from './http/local-addresses.ts'
+import { UnusableData } from './store/sqlite-open.ts'
+import { openSqliteRecord } from './store/sqlite-record.ts'
+import { whereToGo } from './start/where-to-go.ts'
+
+const here = dirname(fileURLToPath(import.meta.url))
+const isBuilt = import.meta.url.endsWith('.js')
+/** Built, this file lies in dist/server beside dist/web; from sources under tsx, pages come from the last build. */
+const webDir = isBuilt ? join(here, '..', 'web') : join(here, '..', 'dist', 'web')
+const threadFile = new URL(isBuilt ? './sqlite-thread.js' : './store/sqlite-thread-from-source.mjs', import.meta.url)
+
+/** A stop that hangs is ended by force; whatever was acknowledged is on the disk already. */
+const STOP_MS_MAX = 8_000
+
+function refuseToStart(sentence: string): never {
+  console.error(`\n  Fairturn did not start.\n  ${sentence}\n`)
+  process.exit(1)
+}
+
+const read = readConfig(process.env)
+if (!read.ok) refuseToStart(read.faults.join('\n  '))
+const { config } = read
+const log = pino({ level: config.logLevel, base: null }, pino.destination({ dest: 2, sync: false }))
+
+const record = await openSqliteRecord({ dataDir: config.dataDir, threadFile }).catch((fault: unknown) => {
+  if (fault instanceof UnusableData) refuseToStart(fault.message)
+  throw fault
+})
+
+let port = config.port
+const addresses = () => (config.publicUrl === null ? localAddresses(port) : [config.publicUrl.host])
+const app = createApp({ record, log, nowMs: Date.now, webDir, publicUrl: config.publicUrl, addresses })
+
+app.http.on('error', (fault: NodeJS.ErrnoException) => {
+  const sentences: Record<string, string> = {
+    EADDRINUSE: `Port ${config.port} is in use, perhaps by another Fairturn. Stop it, or start with another port: PORT=${config.port + 1} npm start`,
+    EACCES: `Port ${config.port} may not be used by this user. Start with another port: PORT=3000 npm start`,
+    EADDRNOTAVAIL: `This machine has no address ${config.host}. Leave HOST out, or set it to an address of this machine.`,
+  }
+  refuseToStart(sentences[fault.code ?? ''] ?? fault.message)
+})
+
+app.http.listen(config.port, config.host, async () => {
+  const address = app.http.address()
+  if (address !== null && typeof address === 'object') port = address.port
+  await app.begin(`http://127.0.0.1:${port}`)
+  console.log(whereToGo({ port, addresses: addresses(), publicUrl: config.publicUrl, linkKey: app.link.key }))
+})
+
+let isStopping = false
+function stop(signal: string): void {
+  // Asked twice, it goes at once.
+  if (isStopping) process.exit(1)
+  isStopping = true
+  log.info({ signal }, 'stopping')
+  setTimeout(() => process.exit(1), STOP_MS_MAX).unref()
+  app.stop().then(
+    () => process.exit(0),
+    (fault: unknown) => {
+      log.fatal({ fault: String(fault) }, 'did not stop in order')
+      process.exit(1)
+    },
+  )
+}
+process.on('SIGTERM', () => stop('SIGTERM'))
+process.on('SIGINT', () => stop('SIGINT'))
+
+// A fault that nobody caught leaves a state that nobody knows: say so, stop in order, be started again. A restart costs a class one reconnect.
+process.on('uncaughtException', (fault) => {
+  log.fatal({ fault: fault.stack }, 'uncaught')
+  stop('uncaughtException')
+})

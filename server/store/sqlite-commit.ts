@@ -1,0 +1,130 @@
+/** Writes entries into the tables. Runs inside one transaction per batch, in the writer's thread. */
+
+import type Database from 'better-sqlite3'
+import type { ClockEvent } from '../../engine/contest/change-clock.ts'
+import type { Entry, Outcome, StepsEntry } from './record.ts'
+
+/** Tries whose key and length are remembered between batches: twice the students of a busy school. */
+const REMEMBERED_TRIES_MAX = 4_096
+
+export type Committer = {
+  /** Commits all entries or none. Throws when the disk refuses; then nothing of the batch is stored. */
+  commit(entries: readonly Entry[]): Outcome[]
+}
+
+export function makeCommitter(database: Database.Database): Committer {
+  const sql = statements(database)
+  /** Key and number of stored steps by try, so that a turn costs one insert. */
+  const tries = new Map<string, { key: number; nSteps: number }>()
+
+  function storeSteps(entry: StepsEntry): Outcome {
+    const round = sql.roundClosed.get(entry.roundId) as { closed_ms: number | null } | undefined
+    if (round === undefined) return 'conflict'
+    if (round.closed_ms !== null) return 'closed'
+    const known = tryOf(entry)
+    if (known.nSteps !== entry.from) return 'conflict'
+    for (const [index, step] of entry.steps.entries()) {
+      sql.addStep.run(known.key, entry.from + index, step, entry.momentMs, entry.atMs)
+    }
+    known.nSteps += entry.steps.length
+    return 'stored'
+  }
+
+  function tryOf(entry: StepsEntry): { key: number; nSteps: number } {
+    const name = `${entry.roundId} ${entry.seatId} ${entry.tryNumber}`
+    const known = tries.get(name)
+    if (known !== undefined) return known
+    sql.addTry.run(entry.roundId, entry.seatId, entry.tryNumber, entry.late ? 1 : 0, entry.atMs)
+    const found = sql.findTry.get(entry.roundId, entry.seatId, entry.tryNumber) as { key: number; n_steps: number }
+    if (tries.size >= REMEMBERED_TRIES_MAX) tries.clear()
+    const remembered = { key: found.key, nSteps: found.n_steps }
+    tries.set(name, remembered)
+    return remembered
+  }
+
+  function storeClockEvent(entry: Extract<Entry, { kind: 'clock-event' }>): Outcome {
+    const next = sql.nextOrdinal.get(entry.roundId) as { next: number }
+    if (next.next !== entry.order) return 'conflict'
+    sql.addClockEvent.run(entry.roundId, entry.order, JSON.stringify(entry.event), entry.atMs)
+    if (closes(entry.event)) sql.closeRound.run(entry.atMs, entry.roundId)
+    return 'stored'
+  }
+
+  function store(entry: Entry): Outcome {
+    switch (entry.kind) {
+      case 'steps':
+        return storeSteps(entry)
+      case 'clock-event':
+        return storeClockEvent(entry)
+      case 'round-drawn':
+        return changed(sql.addRound.run(entry.roundId, entry.roomId, entry.number, JSON.stringify(entry.settings), entry.start, entry.atMs))
+      case 'seat-joined':
+        return changed(sql.addSeat.run(entry.seatId, entry.roomId, entry.name, entry.tokenHash, entry.pretend ? 1 : 0, entry.atMs))
+      case 'seat-renamed':
+        return changed(sql.renameSeat.run(entry.name, entry.seatId))
+      case 'seat-removed':
+        return changed(sql.removeSeat.run(entry.atMs, entry.seatId))
+      case 'room-opened':
+        return changed(sql.addRoom.run(entry.roomId, entry.code, entry.teacherId, entry.viewerKey, JSON.stringify(entry.settings), entry.atMs))
+      case 'room-settings':
+        return changed(sql.setRoom.run(JSON.stringify(entry.settings), entry.roomId))
+      case 'room-locked':
+        return changed(sql.lockRoom.run(entry.locked ? 1 : 0, entry.roomId))
+      case 'room-closed':
+        return changed(sql.closeRoom.run(entry.atMs, entry.roomId))
+      case 'desk-session':
+        return changed(sql.addSession.run(entry.tokenHash, entry.teacherId, entry.atMs))
+      case 'alive':
+        return changed(sql.setAlive.run(String(entry.atMs)))
+      default:
+        return entry satisfies never
+    }
+  }
+
+  const inOneTransaction = database.transaction((entries: readonly Entry[]) => entries.map(store))
+
+  return {
+    commit(entries) {
+      try {
+        return inOneTransaction(entries)
+      } catch (fault) {
+        // What was remembered may never have been stored.
+        tries.clear()
+        throw fault
+      }
+    },
+  }
+}
+
+function closes(event: ClockEvent): boolean {
+  return event.kind === 'ended' || event.kind === 'voided'
+}
+
+function changed(result: Database.RunResult): Outcome {
+  return result.changes === 0 ? 'conflict' : 'stored'
+}
+
+function statements(database: Database.Database) {
+  const of = (text: string) => database.prepare(text)
+  return {
+    roundClosed: of('SELECT closed_ms FROM round WHERE id = ?'),
+    addTry: of('INSERT OR IGNORE INTO try (round_id, seat_id, number, late, opened_ms) VALUES (?, ?, ?, ?, ?)'),
+    findTry: of(
+      'SELECT key, (SELECT count(*) FROM step WHERE try_key = key) AS n_steps FROM try WHERE round_id = ? AND seat_id = ? AND number = ?',
+    ),
+    addStep: of('INSERT INTO step (try_key, number, step, moment_ms, at_ms) VALUES (?, ?, ?, ?, ?)'),
+    nextOrdinal: of('SELECT count(*) AS next FROM clock_event WHERE round_id = ?'),
+    addClockEvent: of('INSERT INTO clock_event (round_id, ordinal, event, at_ms) VALUES (?, ?, ?, ?)'),
+    closeRound: of('UPDATE round SET closed_ms = ? WHERE id = ? AND closed_ms IS NULL'),
+    addRound: of('INSERT OR IGNORE INTO round (id, room_id, number, settings, start, drawn_ms) VALUES (?, ?, ?, ?, ?, ?)'),
+    addSeat: of('INSERT OR IGNORE INTO seat (id, room_id, name, token_hash, pretend, joined_ms) VALUES (?, ?, ?, ?, ?, ?)'),
+    renameSeat: of('UPDATE seat SET name = ? WHERE id = ?'),
+    removeSeat: of("UPDATE seat SET removed_ms = ?, name = '', token_hash = '' WHERE id = ? AND removed_ms IS NULL"),
+    addRoom: of('INSERT OR IGNORE INTO room (id, code, teacher_id, viewer_key, settings, opened_ms) VALUES (?, ?, ?, ?, ?, ?)'),
+    setRoom: of('UPDATE room SET settings = ? WHERE id = ?'),
+    lockRoom: of('UPDATE room SET locked = ? WHERE id = ?'),
+    closeRoom: of('UPDATE room SET closed_ms = ? WHERE id = ? AND closed_ms IS NULL'),
+    addSession: of('INSERT OR IGNORE INTO desk_session (token_hash, teacher_id, opened_ms) VALUES (?, ?, ?)'),
+    setAlive: of("INSERT INTO meta (name, value) VALUES ('alive_ms', ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value"),
+  }
+}

@@ -1,0 +1,54 @@
+/**
+ * The writer's thread. It alone holds the data file: syncing a commit takes milliseconds on a busy disk, and on the event
+ * loop those would be everybody's milliseconds.
+ */
+
+import { parentPort, workerData } from 'node:worker_threads'
+import { makeCommitter } from './sqlite-commit.ts'
+import { openDataFile, UnusableData } from './sqlite-open.ts'
+import { makeReader } from './sqlite-read.ts'
+import type { FromThread, ToThread } from './sqlite-thread-messages.ts'
+
+const port = parentPort
+if (port === null) throw new Error('sqlite-thread runs as a worker only')
+const say = (message: FromThread) => port.postMessage(message)
+
+try {
+  const { dataDir } = workerData as { dataDir: string }
+  const database = openDataFile(dataDir)
+  const committer = makeCommitter(database)
+  const reader = makeReader(database)
+
+  const read = (message: Extract<ToThread, { kind: 'read' }>) => {
+    if ('tokenHash' in message) return reader.teacherOfSession(message.tokenHash)
+    return message.what === 'open-rooms' ? reader.openRooms() : reader.lastAliveMs()
+  }
+
+  port.on('message', (message: ToThread) => {
+    switch (message.kind) {
+      case 'commit': {
+        const beganAt = performance.now()
+        try {
+          const outcomes = committer.commit(message.entries)
+          say({ kind: 'committed', outcomes, tookMs: performance.now() - beganAt })
+        } catch (fault) {
+          say({ kind: 'commit-failed', code: (fault as { code?: string }).code ?? 'unknown', message: (fault as Error).message })
+        }
+        return
+      }
+      case 'read': {
+        say({ kind: 'read', id: message.id, value: read(message) })
+        return
+      }
+      case 'close':
+        database.pragma('wal_checkpoint(TRUNCATE)')
+        database.close()
+        say({ kind: 'closed' })
+        port.close()
+    }
+  })
+  say({ kind: 'opened' })
+} catch (fault) {
+  if (!(fault instanceof UnusableData)) throw fault
+  say({ kind: 'unusable', message: fault.message })
+}
