@@ -1,0 +1,66 @@
+/** A real server for a test: real sockets on a free port, a real data file in a folder of its own. */
+
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import pino from 'pino'
+import { type App, createApp } from '../../../server/app.ts'
+import type { DurableRecord } from '../../../server/store/record.ts'
+import { openSqliteRecord } from '../../../server/store/sqlite-record.ts'
+
+export type TestServer = {
+  readonly url: string
+  readonly app: App
+  readonly record: DurableRecord
+  readonly dataDir: string
+  /** Moves the server's clock ahead. */
+  advance(ms: number): void
+  /** Stops in order and keeps the data. */
+  stop(): Promise<void>
+  /** Stops, and throws the data away. */
+  end(): Promise<void>
+}
+
+type Wishes = { dataDir?: string; wrapRecord?: (record: DurableRecord) => DurableRecord; webDir?: string; aheadMs?: number }
+
+export const THREAD_FROM_SOURCE = new URL('../../../server/store/sqlite-thread-from-source.mjs', import.meta.url)
+
+export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
+  const dataDir = wishes.dataDir ?? mkdtempSync(join(tmpdir(), 'fairturn-test-'))
+  const opened = await openSqliteRecord({ dataDir, threadFile: THREAD_FROM_SOURCE })
+  const record = wishes.wrapRecord?.(opened) ?? opened
+  let aheadMs = wishes.aheadMs ?? 0
+  const app = createApp({
+    record,
+    log: pino({ level: 'fatal' }),
+    nowMs: () => Date.now() + aheadMs,
+    webDir: wishes.webDir ?? join(dataDir, 'no-pages'),
+    publicUrl: null,
+    addresses: () => ['192.0.2.7:3000'],
+  })
+  await new Promise<void>((resolve) => app.http.listen(0, '127.0.0.1', resolve))
+  const address = app.http.address()
+  if (address === null || typeof address !== 'object') throw new Error('the test server has no port')
+  const url = `http://127.0.0.1:${address.port}`
+  await app.begin(url)
+  let isStopped = false
+  const stop = async () => {
+    if (isStopped) return
+    isStopped = true
+    await app.stop()
+  }
+  return {
+    url,
+    app,
+    record,
+    dataDir,
+    advance: (ms) => {
+      aheadMs += ms
+    },
+    stop,
+    end: async () => {
+      await stop()
+      rmSync(dataDir, { recursive: true, force: true })
+    },
+  }
+}

@@ -1,0 +1,28 @@
+/** Where everything of the bench stands, on a phone and on a larger screen. Sizes follow from here. */
+
+import type { ReactNode } from 'react'
+import { useTranslation } from 'react-i18next'
+import styles from './bench-layout.module.css'
+
+type BenchLayoutProps = {
+  readonly head: ReactNode
+  readonly clock: ReactNode
+  /** The ribbon and its figures; nothing where nothing counts. */
+  readonly line: ReactNode
+  /** Pad, triggers and tools, which know their places. */
+  readonly children: ReactNode
+}
+
+export function BenchLayout({ head, clock, line, children }: BenchLayoutProps) {
+  const { t } = useTranslation()
+  return (
+    <main className={styles.bench} aria-label={t('bench:page')}>
+      <div className={styles.top}>
+        {head}
+        {clock}
+      </div>
+      {line !== null && <div className={styles.line}>{line}</div>}
+      {children}
+    </main>
+  )
+}

@@ -1,0 +1,17 @@
+/** What the bench is given: the state of its seat and what a child can do. */
+
+import type { BenchLive, benchActs } from '../live/bench-live.ts'
+
+export type BenchActs = typeof benchActs
+
+/** The part of the acts that a cube in the hand needs; the practice cube has its own. */
+export type HandActs = Pick<BenchActs, 'turn' | 'takeBack' | 'startAgain'>
+
+export type BenchScreenProps = {
+  readonly live: BenchLive
+  readonly acts: BenchActs
+  /** The server's clock now, in milliseconds; the screen is drawn again as it goes on. */
+  readonly serverNowMs: number
+  /** Where "come in again" leads, after the seat is gone. */
+  readonly onComeInAgain: () => void
+}

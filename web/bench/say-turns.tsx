@@ -1,0 +1,26 @@
+/** Tells a screen reader each turn and what it led to. Polite: a burst of turns ends in the newest words. */
+
+import { useEffect, useRef, useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { RoundSettings } from '../../engine/contest/round-settings.ts'
+import type { LocalTry } from '../live/bench-live.ts'
+import { sayWhatHappened } from './words-for-turns.ts'
+
+export function SayTurns({ mine, settings }: { mine: LocalTry; settings: RoundSettings }) {
+  const { t } = useTranslation()
+  const last = useRef({ tryNumber: mine.number, ...mine })
+  const [said, setSaid] = useState('')
+  useEffect(() => {
+    const before = last.current
+    const after = { tryNumber: mine.number, ...mine }
+    last.current = after
+    const words = sayWhatHappened(t, before, after, settings)
+    // The same words twice are not read twice, so a space makes them other words.
+    if (words !== '') setSaid((now) => (now === words ? `${words}\u00a0` : words))
+  }, [mine, settings, t])
+  return (
+    <p className="visually-hidden" role="status" aria-live="polite">
+      {said}
+    </p>
+  )
+}

@@ -1,0 +1,85 @@
+/** The board on the projector: a page with a margin on the left, and one column at the right that never moves. */
+
+import { type ReactNode, useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import { countdownMs } from '../../engine/contest/round-clock.ts'
+import { nStagesIn } from '../../engine/method/stages.ts'
+import type { BoardView, RoundView } from '../../engine/wire/views.ts'
+import { GatherPanel } from '../parts/gather-panel.tsx'
+import { Lanes } from '../parts/lanes/lanes.tsx'
+import { LiveWords } from '../ui/live-words.tsx'
+import styles from './board-screen.module.css'
+import { BoardTools } from './board-tools.tsx'
+import { RoundColumn } from './round-column.tsx'
+import { summaryWords } from './summary-words.ts'
+
+type BoardScreenProps = { view: BoardView; nowMs: number }
+
+export function BoardScreen({ view, nowMs }: BoardScreenProps) {
+  const { t } = useTranslation()
+  const [stoodStill, setStoodStill] = useState<BoardView | null>(null)
+  const tools = <BoardTools standsStill={stoodStill !== null} onStandStill={(still) => setStoodStill(still ? view : null)} />
+  // Another round ends a standstill by itself: nobody wants to look at the last one for ever.
+  const shown = stoodStill !== null && stoodStill.round?.id === view.round?.id ? stoodStill : view
+  const { room, round } = shown
+  return (
+    <>
+      {round === null ? (
+        <main className={styles.gather}>
+          <GatherPanel {...room} names={shown.names} nextRound={shown.nRounds + 1} />
+          <div className={styles.gatherTools}>{tools}</div>
+        </main>
+      ) : (
+        <main className={styles.board}>
+          <div className={styles.page}>
+            <Page view={shown} round={round} nowMs={nowMs} />
+          </div>
+          {/* The clock is right even while the lanes stand still. */}
+          <RoundColumn view={shown} round={view.round ?? round} nowMs={nowMs} tools={tools} />
+        </main>
+      )}
+      <LiveWords words={summaryWords(t, shown)} />
+    </>
+  )
+}
+
+function Page({ view, round, nowMs }: { view: BoardView; round: RoundView; nowMs: number }): ReactNode {
+  const { t } = useTranslation()
+  const { clock, settings } = round
+  const toSignalMs = countdownMs(clock, nowMs)
+  if (clock.phase === 'void') return <Words title={t('board:voided.title')} sentence={t('board:voided.sentence')} />
+  if (toSignalMs > 0) return <Countdown seconds={Math.ceil(toSignalMs / 1000)} />
+  if (view.covered) return <Words title={t('board:covered.title')} sentence={t('board:covered.sentence')} isCovered />
+  return (
+    <Lanes
+      lanes={view.lanes}
+      phase={clock.phase === 'ended' ? 'ended' : 'running'}
+      nStages={nStagesIn(settings)}
+      roundKey={round.id}
+    />
+  )
+}
+
+/** Three, two, one: large and still. The figure changes, nothing else does. */
+function Countdown({ seconds }: { seconds: number }) {
+  const { t } = useTranslation()
+  return (
+    <div className={styles.squared}>
+      <p className={styles.countdown} role="timer" aria-label={t('board:countdown', { count: seconds })}>
+        {seconds}
+      </p>
+    </div>
+  )
+}
+
+function Words({ title, sentence, isCovered = false }: { title: string; sentence: string; isCovered?: boolean }) {
+  return (
+    <div className={styles.squared}>
+      <div className={styles.words}>
+        {isCovered && <i className={styles.cover} />}
+        <h2>{title}</h2>
+        <p>{sentence}</p>
+      </div>
+    </div>
+  )
+}

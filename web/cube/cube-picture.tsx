@@ -1,0 +1,54 @@
+/** A cube as a flat picture: for goals, walls, lists. What does not matter is grey and smaller. */
+
+import { memo } from 'react'
+import type { Colour } from '../../engine/cube/colour-scheme.ts'
+import styles from './cube-picture.module.css'
+import { STICKER_PLACES } from './cube-space.ts'
+import { FLAT_BODY, FLAT_VIEW_BOX, flatFace, flatMatrix, flatSticker, SEEN_FACES } from './flat-drawing.ts'
+import { coloursByHomeFace, type MarkStyle } from './sticker-colours.ts'
+import colourStyles from './sticker-colours.module.css'
+import { StickerMark } from './sticker-mark.tsx'
+
+export type CubePictureProps = {
+  /** As `stickersOf` gives them. */
+  readonly stickers: Uint8Array
+  readonly baseColour: Colour
+  /** 54 flags; where 0 the sticker does not matter. All matter when left out. */
+  readonly matters?: Uint8Array | undefined
+  readonly marks?: MarkStyle | undefined
+  readonly label: string
+  readonly className?: string | undefined
+}
+
+export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
+  const { stickers, baseColour, matters, marks = 'plain', label, className } = props
+  const colours = coloursByHomeFace(baseColour)
+  return (
+    <svg className={`${styles.cube} ${className ?? ''}`} viewBox={FLAT_VIEW_BOX} role="img" aria-label={label}>
+      <polygon className={styles.body} points={FLAT_BODY} />
+      {SEEN_STICKERS.map((place) => {
+        const isShown = matters === undefined || matters[place.index] === 1
+        const colour = colours[stickers[place.index]]
+        return (
+          <g key={place.index} className={colourStyles[isShown ? colour : 'grey']}>
+            <polygon className={styles.sticker} points={isShown ? place.whole : place.small} />
+            {isShown && <StickerMark colour={colour} marks={marks} transform={place.matrix} />}
+          </g>
+        )
+      })}
+      <polygon className={styles.frontLight} points={FRONT} />
+      <polygon className={styles.rightLight} points={RIGHT} />
+    </svg>
+  )
+})
+
+const FRONT = flatFace('F')
+const RIGHT = flatFace('R')
+
+// Optimisation: a wall shows thirty of these, so the geometry is written out once.
+const SEEN_STICKERS = STICKER_PLACES.filter((place) => (SEEN_FACES as readonly string[]).includes(place.face)).map((place) => ({
+  index: place.index,
+  whole: flatSticker(place, true),
+  small: flatSticker(place, false),
+  matrix: flatMatrix(place),
+}))

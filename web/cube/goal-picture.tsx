@@ -1,0 +1,24 @@
+/** The goal of a stage as a picture: what matters in colour, all else grey and smaller. */
+
+import { memo } from 'react'
+import type { Colour } from '../../engine/cube/colour-scheme.ts'
+import { solvedCube } from '../../engine/cube/cube-position.ts'
+import { stickersOf } from '../../engine/cube/stickers.ts'
+import { stickersThatMatter } from '../../engine/method/goals.ts'
+import type { Stage } from '../../engine/method/stages.ts'
+import { CubePicture } from './cube-picture.tsx'
+import type { MarkStyle } from './sticker-colours.ts'
+
+export type GoalPictureProps = {
+  readonly stage: Stage
+  readonly baseColour: Colour
+  readonly marks?: MarkStyle | undefined
+  readonly label: string
+  readonly className?: string | undefined
+}
+
+export const GoalPicture = memo(function GoalPicture({ stage, ...drawing }: GoalPictureProps) {
+  return <CubePicture stickers={SOLVED_STICKERS} matters={stickersThatMatter(stage)} {...drawing} />
+})
+
+const SOLVED_STICKERS = stickersOf(solvedCube())

@@ -1,0 +1,70 @@
+/**
+ * Shows turns one after another. The picture is always ahead: it stands at the end of the turn that is shown, and the
+ * layer comes in from where it was. So nothing is late, and a burst of turns ends in the right picture: newer turns cut
+ * off those before.
+ */
+
+import { useLayoutEffect, useRef, useState } from 'react'
+import { applyTurn } from '../../engine/cube/apply-turn.ts'
+import { type CubePosition, copyCube } from '../../engine/cube/cube-position.ts'
+import { type Turn, turnKind, turnQuarters } from '../../engine/cube/turns.ts'
+import { wantsStillness } from '../ui/reduced-motion.ts'
+import { type CubeInHand, turnsBetween } from './turns-between.ts'
+
+const QUARTER_MS = 180
+const HALF_MS = 250
+const RE_HOLD_MS = 300
+/** With others waiting behind it, as in a trigger, a turn goes a little faster: the child knows what comes. */
+const IN_A_ROW = 0.75
+/** More turns at once than this come from a reload or another tab, not from a finger. */
+const LONGEST_SHOWN = 8
+
+/** A turn on its way in: drawn at `position`, its layer coming in during `ms`. */
+export type ShownTurn = { readonly turn: Turn; readonly ms: number; readonly serial: number }
+type Shown = { readonly position: CubePosition; readonly coming: ShownTurn | null }
+
+/**
+ * @returns what to draw now, what to call when the layer has come in, and what shows all that is on its way at once
+ */
+export function useShownTurns(cube: CubeInHand): Shown & { readonly onCameIn: () => void; readonly showAll: () => void } {
+  const [shown, setShown] = useState<Shown>({ position: cube.position, coming: null })
+  const last = useRef<CubeInHand>(cube)
+  const waiting = useRef<readonly Turn[]>([])
+  const serial = useRef(0)
+
+  const showNext = (from: CubePosition) => {
+    const [turn, ...rest] = waiting.current
+    if (turn === undefined) return
+    const position = copyCube(from)
+    applyTurn(position, turn)
+    waiting.current = rest
+    serial.current += 1
+    setShown({ position, coming: { turn, ms: timeOf(turn) * (rest.length > 0 ? IN_A_ROW : 1), serial: serial.current } })
+  }
+
+  const showAll = () => {
+    waiting.current = []
+    setShown({ position: last.current.position, coming: null })
+  }
+
+  useLayoutEffect(() => {
+    const before = last.current
+    if (before.position === cube.position && before.standing === cube.standing) return
+    last.current = cube
+    const between = turnsBetween(before, cube)
+    if (between.kind === 'none') return
+    if (between.kind === 'other' || wantsStillness() || between.turns.length > LONGEST_SHOWN) {
+      showAll()
+      return
+    }
+    waiting.current = between.turns
+    showNext(before.position)
+  })
+
+  return { ...shown, onCameIn: () => showNext(shown.position), showAll }
+}
+
+function timeOf(turn: Turn): number {
+  if (turnKind(turn) === 're-hold') return RE_HOLD_MS
+  return turnQuarters(turn) === 2 ? HALF_MS : QUARTER_MS
+}

@@ -1,0 +1,163 @@
+/** The desk's side of the connection: the list of rooms, the room that is watched, and everything a teacher does there. */
+
+import { create } from 'zustand'
+import type { RoomId, RoundId, SeatId } from '../../engine/contest/ids.ts'
+import type { RoundSettings } from '../../engine/contest/round-settings.ts'
+import type { Answer, MessageName, Sent } from '../../engine/wire/from-browser.ts'
+import { DESK_ENTER_PATH } from '../../engine/wire/hello.ts'
+import type { Refusal } from '../../engine/wire/refusal.ts'
+import type { DeskHome, DeskView } from '../../engine/wire/views.ts'
+import { applyTick } from './apply-tick.ts'
+import { followServerClock } from './server-clock.ts'
+import { ask, followConnection, socket } from './socket.ts'
+
+export type DeskLive = {
+  readonly status: 'connecting' | 'signed-out' | 'ready' | 'away'
+  readonly home: DeskHome | null
+  /** The watched room. */
+  readonly view: DeskView | null
+  readonly refusal: Refusal | null
+  readonly outOfDate: boolean
+}
+
+export const useDesk = create<DeskLive>(() => ({ status: 'connecting', home: null, view: null, refusal: null, outOfDate: false }))
+
+const RETRY_MS = 1_000
+let isBegun = false
+let watched: RoomId | null = null
+
+export function beginDesk(): void {
+  if (isBegun) return
+  isBegun = true
+  followConnection({
+    onConnected: () => void enter(),
+    onLost: () => {
+      if (useDesk.getState().status === 'ready') useDesk.setState({ status: 'away' })
+    },
+    onOutOfDate: () => useDesk.setState({ outOfDate: true }),
+  })
+  followServerClock()
+  socket.on('desk', (view) => {
+    if (view.room.id === watched) useDesk.setState({ view })
+  })
+  socket.on('tick', (tick) => {
+    const { view } = useDesk.getState()
+    if (view === null) return
+    const next = applyTick(view, tick)
+    if (next !== null) useDesk.setState({ view: next })
+    else void watch(view.room.id)
+  })
+  socket.connect()
+}
+
+export const deskActs = {
+  /** Trades the key of the one-time link for a session. @returns null when signed in */
+  async redeemLink(key: string): Promise<Refusal | null> {
+    try {
+      const response = await fetch(DESK_ENTER_PATH, {
+        method: 'POST',
+        headers: { 'Content-Type': 'application/json' },
+        body: JSON.stringify({ key }),
+      })
+      const answer = (await response.json()) as Answer<unknown>
+      if (!answer.ok) return answer.error
+    } catch {
+      return { code: 'server/going-away' }
+    }
+    // The cookie counts from the next handshake on.
+    socket.disconnect()
+    useDesk.setState({ status: 'connecting' })
+    socket.connect()
+    return null
+  },
+
+  async openRoom(): Promise<RoomId | null> {
+    const answer = await ask('room:open', {})
+    if (!answer.ok) {
+      useDesk.setState({ refusal: answer.error })
+      return null
+    }
+    const { desk } = answer.value
+    watched = desk.room.id
+    useDesk.setState({ view: desk, refusal: null })
+    return desk.room.id
+  },
+
+  watchRoom(id: RoomId): void {
+    void watch(id)
+  },
+
+  stopWatching(): void {
+    watched = null
+    useDesk.setState({ view: null })
+    void enter()
+  },
+
+  set(settings: RoundSettings): void {
+    const { view } = useDesk.getState()
+    // Shown at once; the server's view corrects it.
+    if (view !== null) useDesk.setState({ view: { ...view, settings } })
+    inRoom((roomId) => say('room:set', { roomId, settings: { ...settings, cases: settings.cases === null ? null : [...settings.cases] } }))
+  },
+
+  lock: (locked: boolean) => inRoom((roomId) => say('room:lock', { roomId, locked })),
+
+  closeRoom: () =>
+    inRoom(async (roomId) => {
+      if (await say('room:close', { roomId })) deskActs.stopWatching()
+    }),
+
+  start: () => inRoom((roomId, view) => say('round:start', { roomId, number: view.nRounds + 1 })),
+  pause: () => inRound((roomId, roundId) => say('round:pause', { roomId, roundId })),
+  resume: () => inRound((roomId, roundId) => say('round:resume', { roomId, roundId })),
+  addTime: (addedMs: number) => inRound((roomId, roundId) => say('round:add-time', { roomId, roundId, addedMs })),
+  end: () => inRound((roomId, roundId) => say('round:end', { roomId, roundId })),
+  voidRound: () => inRound((roomId, roundId) => say('round:void', { roomId, roundId })),
+
+  removeSeat: (seatId: SeatId) => inRoom((roomId) => say('seat:remove', { roomId, seatId })),
+  renameSeat: (seatId: SeatId, name: string) => inRoom((roomId) => say('seat:rename', { roomId, seatId, name })),
+  pretendClass: (seated: boolean) => inRoom((roomId) => say('pretend:seat', { roomId, seated })),
+
+  dismiss(): void {
+    useDesk.setState({ refusal: null })
+  },
+}
+
+async function enter(): Promise<void> {
+  const answer = await ask('desk:enter', {})
+  if (answer.ok) {
+    useDesk.setState({ status: 'ready', home: answer.value.home })
+    if (watched !== null) await watch(watched)
+  } else if (answer.error.code === 'desk/not-signed-in') {
+    useDesk.setState({ status: 'signed-out', home: null, view: null })
+    socket.disconnect()
+  } else if (socket.connected) setTimeout(() => void enter(), RETRY_MS)
+}
+
+async function watch(roomId: RoomId): Promise<void> {
+  watched = roomId
+  const answer = await ask('room:watch', { roomId })
+  if (watched !== roomId) return
+  if (answer.ok) useDesk.setState({ view: answer.value.desk })
+  else useDesk.setState({ refusal: answer.error })
+}
+
+/** Sends a wish of the teacher and shows why, should it be refused. @returns whether it was granted */
+async function say<Name extends MessageName>(name: Name, message: Sent<Name>): Promise<boolean> {
+  const answer = await ask(name, message)
+  useDesk.setState({ refusal: answer.ok ? null : answer.error })
+  // A wish that was shown ahead of the answer is put right.
+  if (!answer.ok && watched !== null) await watch(watched)
+  return answer.ok
+}
+
+function inRoom(act: (roomId: RoomId, view: DeskView) => unknown): void {
+  const { view } = useDesk.getState()
+  if (view !== null) void act(view.room.id, view)
+}
+
+function inRound(act: (roomId: RoomId, roundId: RoundId) => unknown): void {
+  inRoom((roomId, view) => {
+    if (view.round !== null) void act(roomId, view.round.id)
+  })
+}

@@ -1,0 +1,54 @@
+/** Words of the board that the class watches. */
+export const board = {
+  lanes: 'Lanes',
+  ruler: 'turns',
+  lane: {
+    reached: 'Place {{place}}: {{name}}, {{turns}}, at {{moment}}',
+    running: '{{name}}: {{turns}} so far',
+  },
+  crowd: {
+    more_one: '{{count}} more student',
+    more_other: '{{count}} more students',
+    dot: 'a dot is a student',
+  },
+
+  round: 'Round {{number}}',
+  left: 'left',
+  played: 'played',
+  paused: 'paused',
+  beforeTheSignal: 'get ready',
+  over: 'The round is over',
+  void: 'struck out',
+  reached_one: 'of {{count}} reached',
+  reached_other: 'of {{count}} reached',
+  roomCode: 'Room code',
+  lateRoomCode: 'Late? Room code',
+  locked: 'Room code (locked)',
+
+  countdown: 'Starts in {{count}}',
+  covered: {
+    title: 'Covered',
+    sentence: 'The lanes are shown when the round is over.',
+  },
+  voided: {
+    title: 'Struck out',
+    sentence: 'This round counts for nobody.',
+  },
+
+  standStill: 'Stand still',
+  goOn: 'Go on',
+  standsStill: 'The board stands still. It goes on at what is then now.',
+  fillScreen: 'Fill the screen',
+  pretend: 'pretend class',
+
+  summary: {
+    running: '{{reached}} of {{students}} reached.',
+    leader: '{{name}} leads with {{turns}}.',
+    ended: 'The round is over.',
+  },
+
+  noSuchRoom: {
+    title: 'No board here',
+    sentence: 'Open the board again from the desk.',
+  },
+} as const

@@ -1,0 +1,10 @@
+/** The English catalogue: one area a file. It is the source; other languages have the same keys, or do not compile. */
+
+import { bench } from './bench.ts'
+import { board } from './board.ts'
+import { common } from './common.ts'
+import { desk } from './desk.ts'
+import { join } from './join.ts'
+import { refusals } from './refusals.ts'
+
+export const en = { bench, board, common, desk, join, refusals } as const

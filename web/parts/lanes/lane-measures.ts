@@ -1,0 +1,81 @@
+/**
+ * How large a lane is drawn. One turn is the side of one square, and that side follows from the height of the page and
+ * the number of rows alone, so it stays the same through a round. Nothing is ever stretched.
+ */
+
+import type { BoxSize } from '../../ui/box-size.ts'
+
+export type LaneMeasures = {
+  /** Up to 15 students every second line is written on. */
+  readonly isRoomy: boolean
+  /** Height of a row, in whole pixels, so that all lines are equally sharp. */
+  readonly rowPx: number
+  /** Side of a square: one turn. */
+  readonly squarePx: number
+  /** Squares that the ruling has room for. */
+  readonly nSquares: number
+  readonly rulerPx: number
+  readonly placePx: number
+  readonly namePx: number
+  /** Size of type: names and turns. */
+  readonly typePx: number
+}
+
+export type LanePage = BoxSize & {
+  readonly nRows: number
+  /** Letters of the longest name, so that the names' column is wide enough and no wider. */
+  readonly longestName: number
+}
+
+/** Rows of a page up to which each lane has an empty line under it: 15 students and the skipped line. */
+const ROOMY_ROWS_MAX = 16
+const RULER_SHARE = 0.06
+const FOOT_SHARE = 0.024
+const PLACE_SHARE = 0.066
+const NAME_SHARE_MIN = 0.21
+const NAME_SHARE_MAX = 0.33
+/** Names never take more of the width than this, whatever the height. */
+const NAME_WIDTH_SHARE_MAX = 0.27
+/** Mean width of a letter in parts of the size of type, a little more than measured. */
+const LETTER_WIDTH = 0.57
+/** Below this many pixels a row cannot be read; the page scrolls instead. */
+const ROW_PX_MIN = 17
+
+export function measureLanes({ widthPx, heightPx, nRows, longestName }: LanePage): LaneMeasures {
+  const isRoomy = nRows <= ROOMY_ROWS_MAX
+  const rulerPx = Math.round(Math.max(30, heightPx * RULER_SHARE))
+  const placePx = Math.round(Math.max(34, heightPx * PLACE_SHARE))
+  const rowPx = Math.max(ROW_PX_MIN, Math.floor((heightPx - rulerPx - heightPx * FOOT_SHARE) / nRows))
+  const squarePx = isRoomy ? Math.floor(rowPx / 2) : rowPx
+  const typePx = rowPx * (isRoomy ? 0.52 : 0.76)
+  const wishedPx = longestName * LETTER_WIDTH * typePx
+  const namePx = Math.round(
+    Math.min(Math.max(wishedPx, heightPx * NAME_SHARE_MIN), heightPx * NAME_SHARE_MAX, widthPx * NAME_WIDTH_SHARE_MAX),
+  )
+  const nSquares = Math.max(8, Math.floor((widthPx - placePx - namePx) / squarePx))
+  return { isRoomy, rowPx, squarePx, nSquares, rulerPx, placePx, namePx, typePx }
+}
+
+/** A long name is set smaller rather than cut; what still does not fit ends in an ellipsis. */
+export function nameTypePx(nLetters: number, { namePx, typePx }: LaneMeasures): number {
+  const fittingPx = namePx / (Math.max(1, nLetters) * LETTER_WIDTH)
+  return Math.max(Math.min(typePx, fittingPx), Math.min(typePx, 15))
+}
+
+/** What stands at the end of a lane, besides its number of turns. */
+export type LaneEnd = { readonly hasFlag: boolean; readonly nMomentLetters: number; readonly nPips: number }
+
+/** A figure is this wide, in parts of the size of type; and so is the second, smaller figure of a lane. */
+const FIGURE_WIDTH = 0.6
+const SECOND_FIGURE_WIDTH = { roomy: 0.45, close: 0.53 }
+
+/** Squares after which a lane of so many turns is torn off, so that what stands at its end keeps room. */
+export function squaresBeforeTheEdge(nTurns: number, end: LaneEnd, measures: LaneMeasures): number {
+  const { nSquares, squarePx, typePx, isRoomy } = measures
+  const flagPx = end.hasFlag ? squarePx * (isRoomy ? 1.4 : 1) : typePx * 0.3
+  const turnsPx = typePx * (String(nTurns).length * FIGURE_WIDTH + 0.5)
+  const momentWidth = end.nMomentLetters * (isRoomy ? SECOND_FIGURE_WIDTH.roomy : SECOND_FIGURE_WIDTH.close)
+  const momentPx = end.nMomentLetters === 0 ? 0 : typePx * (momentWidth + 0.45)
+  const pipsPx = end.nPips * (squarePx * 0.4 + 3) + (end.nPips === 0 ? 0 : typePx * 0.22)
+  return Math.max(2, nSquares - Math.ceil((flagPx + turnsPx + momentPx + pipsPx) / squarePx))
+}

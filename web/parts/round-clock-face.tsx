@@ -1,0 +1,34 @@
+/** The clock of a round in each of its phases: what is left, or without a limit what has been played. */
+
+import type { TFunction } from 'i18next'
+import { countdownMs, leftMs, playedMs } from '../../engine/contest/round-clock.ts'
+import type { RoundView } from '../../engine/wire/views.ts'
+import { ClockFace } from '../ui/clock-face.tsx'
+
+const HOUR_MS = 3_600_000
+
+export function RoundClockFace({ round, nowMs, className }: { round: RoundView; nowMs: number; className?: string | undefined }) {
+  const { clock, settings } = round
+  const left = leftMs(clock, nowMs)
+  // Ended early, the clock shows what was played: nought left would be no news.
+  const runsDown = settings.timeLimitMs !== null && left !== null && !(clock.phase === 'ended' && clock.reason === 'teacher')
+  const ms = runsDown ? left : playedMs(clock, nowMs)
+  return <ClockFace ms={ms} direction={runsDown ? 'down' : 'up'} isLong={ms >= HOUR_MS} className={className} />
+}
+
+export function roundClockWords(t: TFunction, round: RoundView, nowMs: number): string {
+  const { clock, settings } = round
+  switch (clock.phase) {
+    case 'ready':
+      return t('board:beforeTheSignal')
+    case 'paused':
+      return t('board:paused')
+    case 'ended':
+      return t('board:over')
+    case 'void':
+      return t('board:void')
+    default:
+      if (countdownMs(clock, nowMs) > 0) return t('board:beforeTheSignal')
+      return t(settings.timeLimitMs === null ? 'board:played' : 'board:left')
+  }
+}

@@ -1,0 +1,24 @@
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vite'
+
+const SERVER = 'http://localhost:3000'
+
+/** Run from the top of the repository: `vite build --config web/vite.config.ts`. */
+export default defineConfig({
+  root: 'web',
+  plugins: [react()],
+  build: {
+    outDir: '../dist/web',
+    emptyOutDir: true,
+    target: ['chrome100', 'firefox100', 'safari15.4'],
+    // The content security policy allows no data: fonts and no inline anything.
+    assetsInlineLimit: 0,
+  },
+  server: {
+    proxy: {
+      '/live': { target: SERVER, ws: true },
+      '/api': SERVER,
+      '/healthz': SERVER,
+    },
+  },
+})
