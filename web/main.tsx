@@ -10,7 +10,7 @@ import { startLanguages } from './locales/index.ts'
 import { startTheme } from './ui/theme.ts'
 
 startTheme()
-await startLanguages()
+startLanguages()
 
 const page = document.getElementById('page')
 if (page !== null) {

@@ -1,7 +1,7 @@
 /** When a row of turns first reaches a goal. */
 
 import { applyTurn } from '../cube/apply-turn.ts'
-import { copyCube, type CubePosition } from '../cube/cube-position.ts'
+import { type CubePosition, copyCube } from '../cube/cube-position.ts'
 import type { Turn } from '../cube/turns.ts'
 import { goalMet } from './goals.ts'
 import type { Stage } from './stages.ts'

@@ -6,7 +6,7 @@
 import { CENTRES_AT, EDGES_AT } from '../cube/cube-position.ts'
 import { N_PIECE_CODES } from '../cube/piece-code.ts'
 import { GOAL_MASKS, maskRow } from './goal-masks.ts'
-import type { Stage } from './stages.ts'
+import { STAGES, type Stage } from './stages.ts'
 
 /** The places of one kind whose pieces are exchanged freely among each other. */
 export type KindFreedom = {
@@ -18,12 +18,14 @@ export type KindFreedom = {
 
 export type StartFreedom = { readonly corners: KindFreedom; readonly edges: KindFreedom }
 
+const FREEDOM_BY_STAGE: readonly StartFreedom[] = STAGES.map((stage) => ({
+  corners: kindFreedom(stage, 0, EDGES_AT),
+  edges: kindFreedom(stage, EDGES_AT, CENTRES_AT),
+}))
+
 /** @returns the freedom that the goals before `stage` leave, for a cube held home */
 export function freedomBefore(stage: Stage): StartFreedom {
-  return {
-    corners: kindFreedom(stage, 0, EDGES_AT),
-    edges: kindFreedom(stage, EDGES_AT, CENTRES_AT),
-  }
+  return FREEDOM_BY_STAGE[stage - STAGES[0]]
 }
 
 function kindFreedom(stage: Stage, first: number, end: number): KindFreedom {

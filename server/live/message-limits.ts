@@ -12,6 +12,8 @@ const TEACHER = { points: 60, duration: 5 }
 const NOBODY = { points: 20, duration: 10 }
 /** By hand nobody types so many wrong codes; a script is slowed to a share of 2^20 codes that takes weeks. */
 const WRONG_CODES_OF_CONNECTION = { points: 8, duration: 60 }
+/** A page comes in once; a few more for a name that was taken or a seat that was left. */
+const JOINS_OF_CONNECTION = { points: 10, duration: 60 }
 const WRONG_CODES_OF_ADDRESS = { points: 60, duration: 60 }
 
 export class MessageLimits {
@@ -21,6 +23,7 @@ export class MessageLimits {
     viewer: new RateLimiterMemory(NOBODY),
     nobody: new RateLimiterMemory(NOBODY),
   }
+  readonly #joins = new RateLimiterMemory(JOINS_OF_CONNECTION)
   readonly #wrongOfConnection = new RateLimiterMemory(WRONG_CODES_OF_CONNECTION)
   readonly #wrongOfAddress = new RateLimiterMemory(WRONG_CODES_OF_ADDRESS)
 
@@ -29,6 +32,11 @@ export class MessageLimits {
     const { who } = connection.data
     const key = who.role === 'student' ? who.seatId : connection.id
     return refusedFor(this.#messages[who.role].consume(key))
+  }
+
+  /** Milliseconds to wait before this connection may come in again, or null. */
+  joinWaitMs(connection: Connection): Promise<number | null> {
+    return refusedFor(this.#joins.consume(connection.id))
   }
 
   /** Milliseconds to wait before another code may be tried, or null. */

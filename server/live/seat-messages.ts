@@ -26,6 +26,8 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
         await limits.countWrongCode(connection)
         return err({ code: 'room/unknown-code' })
       }
+      const joinWaitMs = await limits.joinWaitMs(connection)
+      if (joinWaitMs !== null) return err({ code: 'wire/too-fast', retryAfterMs: joinWaitMs })
       const joined = await room.join(message.name, connection.data.isPretend)
       if (!joined.ok) return joined
       takeSeat(live, connection, room, joined.value.seat)

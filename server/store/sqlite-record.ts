@@ -28,13 +28,15 @@ export type SqliteRecordOptions = {
 /** Opens the record. Rejects with `UnusableData` when the server must not start on this folder. */
 export async function openSqliteRecord(options: SqliteRecordOptions): Promise<DurableRecord> {
   const worker = new Worker(options.threadFile, { workerData: { dataDir: options.dataDir } })
-  await new Promise<void>((resolve, reject) => {
+  const first = await new Promise<FromThread>((resolve, reject) => {
     worker.once('error', reject)
-    worker.once('message', (message: FromThread) => {
-      if (message.kind === 'opened') resolve()
-      else reject(new UnusableData(message.kind === 'unusable' ? message.message : 'The record did not open.'))
-    })
+    worker.once('message', resolve)
   })
+  if (first.kind !== 'opened') {
+    await worker.terminate()
+    throw new UnusableData(first.kind === 'unusable' ? first.message : 'The record did not open.')
+  }
+  worker.removeAllListeners('error')
   return new SqliteRecord(worker, options.onCommit)
 }
 
@@ -50,6 +52,7 @@ class SqliteRecord implements DurableRecord {
   #probe: NodeJS.Timeout | null = null
   #idle: (() => void) | null = null
   #closed: (() => void) | null = null
+  #closing: Promise<void> | null = null
 
   constructor(worker: Worker, onCommit: SqliteRecordOptions['onCommit']) {
     this.#worker = worker
@@ -86,7 +89,12 @@ class SqliteRecord implements DurableRecord {
     return () => this.#listeners.delete(listener)
   }
 
-  async close(): Promise<void> {
+  close(): Promise<void> {
+    this.#closing ??= this.#close()
+    return this.#closing
+  }
+
+  async #close(): Promise<void> {
     if (this.#underWay.length + this.#queue.length > 0) await new Promise<void>((resolve) => (this.#idle = resolve))
     if (this.#probe !== null) clearInterval(this.#probe)
     await new Promise<void>((resolve) => {

@@ -11,7 +11,9 @@ const FACES = ['F', 'B', 'R', 'L', 'U', 'D']
 const AMOUNTS = ['', "'", '2']
 
 test.each(
-  [...FACES, ...FACES.map((face) => `${face}w`), 'x', 'y', 'z'].flatMap((letters) => AMOUNTS.map((amount) => letters + amount)),
+  [...FACES, ...FACES.map((face) => `${face}w`), 'x', 'y', 'z'].flatMap((letters) =>
+    AMOUNTS.map((amount) => letters + amount),
+  ),
 )('[NO6] %s is notation', (word) => {
   const read = parseCompetitionTurns(word)
   expect(read.ok && formatTurns(read.value)).toBe(word)

@@ -52,6 +52,10 @@ test.each([
   ['Rw U', 120],
   ['M E S', 4],
   ['R y', 1260],
+  // Four spots, six spots, a checkerboard on every face.
+  ["F2 B2 U D' R2 L2 U D'", 2],
+  ["U D' R L' F B' U D'", 3],
+  ['R2 L2 U2 D2 F2 B2', 2],
 ])('[CU5] %s has order %i', (word, order) => {
   expect(orderOf(word)).toBe(order)
 })

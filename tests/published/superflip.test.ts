@@ -34,9 +34,7 @@ test.each([
 
 test('[CU9] all edges flipped looks the same in every hold', () => {
   for (const held of HELD_CUBES) {
-    expect(asHeldHome(composePositions(composePositions(held, allEdgesFlipped), solvedCube()))).toEqual(
-      composePositions(allEdgesFlipped, solvedCube()),
-    )
+    expect(asHeldHome(composePositions(held, allEdgesFlipped))).toEqual(allEdgesFlipped)
   }
 })
 
@@ -46,14 +44,4 @@ test('[CU9] the word of 26 quarter turns is all edges flipped on a four-spot, in
   const fourSpots = HELD_CUBES.map((held) => composePositions(held, cubeAfter("F2 B2 U D' R2 L2 U D'"))).map(asHeldHome)
   const candidates = fourSpots.map((fourSpot) => composePositions(allEdgesFlipped, fourSpot))
   expect(candidates).toContainEqual(cubeAfter(word))
-})
-
-test.each([
-  ["F2 B2 U D' R2 L2 U D'", 48],
-  ["U D' R L' F B' U D'", 48],
-  ['R2 L2 U2 D2 F2 B2', 24],
-])('[CU9] %s moves %i stickers', (word, nMoved) => {
-  const seen = formatStickers(cubeAfter(word))
-  const solved = formatStickers(solvedCube())
-  expect([...seen].filter((letter, index) => letter !== solved[index]).length).toBe(nMoved)
 })

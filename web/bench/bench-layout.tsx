@@ -7,7 +7,7 @@ import styles from './bench-layout.module.css'
 type BenchLayoutProps = {
   readonly head: ReactNode
   readonly clock: ReactNode
-  /** The ribbon and its figures; nothing where nothing counts. */
+  /** The ribbon and its figures; some words where nothing counts. Always there, so that the cube keeps its place. */
   readonly line: ReactNode
   /** Pad, triggers and tools, which know their places. */
   readonly children: ReactNode
@@ -21,7 +21,7 @@ export function BenchLayout({ head, clock, line, children }: BenchLayoutProps) {
         {head}
         {clock}
       </div>
-      {line !== null && <div className={styles.line}>{line}</div>}
+      <div className={styles.line}>{line}</div>
       {children}
     </main>
   )

@@ -12,6 +12,6 @@ export type BenchScreenProps = {
   readonly acts: BenchActs
   /** The server's clock now, in milliseconds; the screen is drawn again as it goes on. */
   readonly serverNowMs: number
-  /** Where "come in again" leads, after the seat is gone. */
-  readonly onComeInAgain: () => void
+  /** Gives the seat up, or what is left of it, and leads to the way in. */
+  readonly onLeave: () => void
 }

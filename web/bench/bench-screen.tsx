@@ -16,7 +16,7 @@ import { WaitForRound } from './wait-for-round.tsx'
 export function BenchScreen(props: BenchScreenProps) {
   const [liked, change] = useBenchSettings()
   const [choosingLook, setChoosingLook] = useState(false)
-  const { acts, onComeInAgain } = props
+  const { onLeave } = props
   return (
     <>
       <Face {...props} liked={liked} onOpenLook={() => setChoosingLook(true)} />
@@ -27,8 +27,7 @@ export function BenchScreen(props: BenchScreenProps) {
           onClose={() => setChoosingLook(false)}
           onLeave={() => {
             setChoosingLook(false)
-            acts.leave()
-            onComeInAgain()
+            onLeave()
           }}
         />
       )}
@@ -41,7 +40,7 @@ type FaceProps = BenchScreenProps & {
   readonly onOpenLook: () => void
 }
 
-function Face({ live, acts, serverNowMs, onComeInAgain, liked, onOpenLook }: FaceProps) {
+function Face({ live, acts, serverNowMs, onLeave, liked, onOpenLook }: FaceProps) {
   const { t } = useTranslation()
   const face = benchFace(live, serverNowMs)
   switch (face.kind) {
@@ -52,8 +51,8 @@ function Face({ live, acts, serverNowMs, onComeInAgain, liked, onOpenLook }: Fac
     case 'gone': {
       const [words, onPress] = {
         'taken-over': ['takenOver', acts.takeSeatBack] as const,
-        removed: ['removed', onComeInAgain] as const,
-        'room-closed': ['roomClosed', onComeInAgain] as const,
+        removed: ['removed', onLeave] as const,
+        'room-closed': ['roomClosed', onLeave] as const,
       }[face.reason]
       return (
         <OneMessage

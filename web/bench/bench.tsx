@@ -1,9 +1,9 @@
 /** The bench, wired to the live state of its seat. */
 
+import { useLocation } from 'wouter'
 import { countdownMs } from '../../engine/contest/round-clock.ts'
 import { benchActs, useBench } from '../live/bench-live.ts'
 import { useServerNow } from '../live/server-clock.ts'
-import { useLocation } from 'wouter'
 import { BenchScreen } from './bench-screen.tsx'
 
 /** The signal must fall for all at the same moment, so the countdown is followed closely; a clock of seconds need not be. */
@@ -17,5 +17,9 @@ export default function Bench() {
   const roughNowMs = useServerNow(CLOCK_EVERY_MS)
   const isCountingDown = clock !== null && countdownMs(clock, roughNowMs) > 0
   const nowMs = useServerNow(isCountingDown ? COUNTDOWN_EVERY_MS : CLOCK_EVERY_MS)
-  return <BenchScreen live={live} acts={benchActs} serverNowMs={nowMs} onComeInAgain={() => goTo('/')} />
+  const leave = () => {
+    benchActs.leave()
+    goTo('/')
+  }
+  return <BenchScreen live={live} acts={benchActs} serverNowMs={nowMs} onLeave={leave} />
 }

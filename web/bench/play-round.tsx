@@ -22,7 +22,7 @@ import { SayTurns } from './say-turns.tsx'
 import { stateLine } from './state-line.ts'
 import { TurnRibbon } from './turn-ribbon.tsx'
 
-type PlayRoundProps = Omit<BenchScreenProps, 'onComeInAgain'> & {
+type PlayRoundProps = Omit<BenchScreenProps, 'onLeave'> & {
   readonly face: Extract<BenchFace, { kind: 'playing' }>
   readonly liked: BenchSettings
   readonly onOpenLook: () => void

@@ -37,7 +37,7 @@ export function RankedList({ ranked, mySeatId, nParts }: RankedListProps) {
               <th scope="row">{lane.seatId === mySeatId ? t('bench:ended.you', { name: lane.name }) : lane.name}</th>
               {lane.best === null ? (
                 <td colSpan={2} className={styles.figure}>
-                  {t('bench:ended.progress', { count: lane.progress, of: nParts })}
+                  {t('bench:ended.parts', { count: lane.progress, of: nParts })}
                 </td>
               ) : (
                 <>

@@ -10,6 +10,7 @@ import { CubeInWords } from './cube-in-words.tsx'
 import { Hands } from './hands.tsx'
 import { usePracticeCube } from './practice-cube.ts'
 import { RoundHead } from './round-head.tsx'
+import styles from './wait-for-round.module.css'
 
 type WaitForRoundProps = Pick<BenchScreenProps, 'live' | 'acts'> & {
   readonly face: Extract<BenchFace, { kind: 'waiting' | 'voided' }>
@@ -39,7 +40,7 @@ export function WaitForRound({ live, acts, face, liked, onOpenLook }: WaitForRou
         />
       }
       clock={null}
-      line={null}
+      line={<p className={styles.how}>{t('bench:waiting.how')}</p>}
     >
       <Hands
         cube={practice.cube}

@@ -120,8 +120,9 @@ function heldLayers({ axis, layer }: HeldLayer) {
   return { axis, layers: [layer] }
 }
 
-/** The tiles are two thirds of the half side wide; the layout alone knows how many pixels that is. */
+/** The layout alone knows how many pixels that is; the perspective is 14 half sides. */
 function halfSidePx(around: HTMLElement): number {
-  const tile = around.querySelector<HTMLElement>('[data-sticker]')
-  return ((tile?.offsetWidth ?? 60) / 1.02) * 1.5
+  return Number.parseFloat(getComputedStyle(around).perspective) / 14 || HALF_SIDE_PX_GUESSED
 }
+
+const HALF_SIDE_PX_GUESSED = 90

@@ -3,25 +3,29 @@
 import { type ReactNode, useEffect } from 'react'
 import { useTranslation } from 'react-i18next'
 import { useLocation } from 'wouter'
-import { benchActs, useBench } from '../live/bench-live.ts'
+import { beginBench, benchActs, useBench } from '../live/bench-live.ts'
 import { Waiting } from '../parts/waiting.tsx'
 import { ComeInScreen } from './come-in-screen.tsx'
 import { keepCodeLetters } from './typed-code.ts'
 
-export default function ComeIn({ codeInAddress, whenSeated }: { codeInAddress: string | null; whenSeated: ReactNode }) {
+type ComeInProps = {
+  /** The code of the address, when the page was opened by a QR code or a link. */
+  codeInAddress: string | null
+  whenSeated: ReactNode
+}
+
+export default function ComeIn({ codeInAddress, whenSeated }: ComeInProps) {
   const { t } = useTranslation()
   const [, goTo] = useLocation()
-  const { status, view } = useBench()
-  const hasSeat = status === 'seated' || status === 'away' || status === 'gone'
-  // A seat in one room does not keep a child from scanning the code of another.
-  const wantsAnotherRoom =
-    codeInAddress !== null && view !== null && view.room.code !== keepCodeLetters(codeInAddress) && status === 'seated'
+  const { status } = useBench()
+  const isSeated = status === 'seated' || status === 'away' || status === 'gone'
 
+  useEffect(() => beginBench(codeInAddress === null ? null : keepCodeLetters(codeInAddress)), [codeInAddress])
   useEffect(() => {
-    if (hasSeat && !wantsAnotherRoom && codeInAddress !== null) goTo('/', { replace: true })
-  }, [hasSeat, wantsAnotherRoom, codeInAddress, goTo])
+    // Once inside, the address is the plain one again: what is loaded anew is the seat, not the code.
+    if (isSeated && codeInAddress !== null) goTo('/', { replace: true })
+  }, [isSeated, codeInAddress, goTo])
 
   if (status === 'connecting') return <Waiting words={t('common:connecting')} />
-  if (hasSeat && !wantsAnotherRoom) return whenSeated
-  return <ComeInScreen codeInAddress={codeInAddress} join={benchActs.join} />
+  return isSeated ? whenSeated : <ComeInScreen codeInAddress={codeInAddress} join={benchActs.join} />
 }

@@ -30,11 +30,14 @@ test.each(COLOURS)('[CU10] a %s base shows the usual opposites', (base) => {
   expect(opposites.sort()).toEqual(['blue and green', 'orange and red', 'white and yellow'])
 })
 
-test.each(COLOURS)('[CU10] a %s base shows the same real cube: white up and green in front have red at the right', (base) => {
-  const scheme = colourOfFaces(base)
-  const normalOf = (colour: string) => FACE_NORMALS[FACES.find((face) => scheme[face] === colour) ?? 'U']
-  expect(sameVector(cross(normalOf('white'), normalOf('green')), normalOf('red'))).toBe(true)
-})
+test.each(COLOURS)(
+  '[CU10] a %s base shows the same real cube: white up and green in front have red at the right',
+  (base) => {
+    const scheme = colourOfFaces(base)
+    const normalOf = (colour: string) => FACE_NORMALS[FACES.find((face) => scheme[face] === colour) ?? 'U']
+    expect(sameVector(cross(normalOf('white'), normalOf('green')), normalOf('red'))).toBe(true)
+  },
+)
 
 test.each([
   ['white', 'green'],

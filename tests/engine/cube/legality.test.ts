@@ -86,12 +86,12 @@ test('[LE5] turns lead from legal positions to legal positions', () => {
 })
 
 test('[LE4] no text makes the reader throw, and what it accepts it writes again', () => {
-  const nearlyPictures = fc.tuple(aPosition, fc.nat(53), fc.constantFrom('U', 'R', 'F', 'D', 'L', 'B', 'Q', '')).map(
-    ([position, at, letter]) => {
+  const nearlyPictures = fc
+    .tuple(aPosition, fc.nat(53), fc.constantFrom('U', 'R', 'F', 'D', 'L', 'B', 'Q', ''))
+    .map(([position, at, letter]) => {
       const picture = formatStickers(position)
       return picture.slice(0, at) + letter + picture.slice(at + 1)
-    },
-  )
+    })
   fc.assert(
     fc.property(fc.oneof(fc.string({ unit: 'binary', maxLength: 80 }), nearlyPictures), (text) => {
       const read = parseStickers(text)

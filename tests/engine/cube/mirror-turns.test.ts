@@ -20,8 +20,7 @@ test.each(TURN_NAMES)('[CU14] the mirror image of %s does in the mirror what the
 test.each([
   ["U R U' R'", "U' L' U L"],
   ['M x', 'M x'],
-  ["Rw y S2", "Lw' y' S2"],
+  ['Rw y S2', "Lw' y' S2"],
 ])('[CU14] the mirror image of %s is %s', (written, mirrored) => {
   expect(formatTurns(mirrorTurns(turns(written)))).toBe(mirrored)
 })
-

@@ -101,7 +101,9 @@ test('[NO3] a long token is told by its beginning', () => {
 })
 
 test('[NO4] no text makes the reader throw; a fault names a token that stands where it says', () => {
-  const turnish = fc.array(fc.constantFrom(..."URFDLBMESxyzw2'’()[] \nru3"), { maxLength: 30 }).map((all) => all.join(''))
+  const turnish = fc
+    .array(fc.constantFrom(..."URFDLBMESxyzw2'’()[] \nru3"), { maxLength: 30 })
+    .map((all) => all.join(''))
   fc.assert(
     fc.property(fc.oneof(fc.string({ unit: 'binary', maxLength: 60 }), turnish), (text) => {
       const read = parseTurns(text)
@@ -125,6 +127,7 @@ test('[NO5] as many turns as allowed are read, one more is refused', () => {
 
 test('[NO5] hostile text is read in a time that grows with its length only', () => {
   const startMs = performance.now()
-  for (const text of ['('.repeat(200_000), '2'.repeat(200_000), `${'!'.repeat(200_000)}R`, 'R2'.repeat(100_000)]) parseTurns(text)
+  for (const text of ['('.repeat(200_000), '2'.repeat(200_000), `${'!'.repeat(200_000)}R`, 'R2'.repeat(100_000)])
+    parseTurns(text)
   expect(performance.now() - startMs).toBeLessThan(2_000)
 })

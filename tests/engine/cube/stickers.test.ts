@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { FACES } from '../../../engine/cube/faces.ts'
 import { drawCube } from '../../../engine/cube/draw-cube.ts'
+import { FACES } from '../../../engine/cube/faces.ts'
 import { formatStickers, parseStickers, stickersOf } from '../../../engine/cube/stickers.ts'
 import { aPosition, cubeAfter, SEED } from './arbitraries.ts'
 

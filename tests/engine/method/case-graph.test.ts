@@ -25,14 +25,17 @@ function canFinishWithin(position: CubePosition, stage: LastLayerStage, nSequenc
   )
 }
 
-test.each(LAST_LAYER_STAGES)('[LW4] at stage %i no choice of turns and holds takes fewer sequences than the graph says', (stage) => {
-  for (const position of arrangementsOf(stage)) {
-    const nSequences = lessonGraph(stage).nSequences(position)
-    // Three levels of 16 choices are enough to try every shorter way for all but the longest cases.
-    expect(canFinishWithin(position, stage, Math.min(nSequences, 2))).toBe(nSequences <= 2)
-    if (nSequences > 0) expect(canFinishWithin(position, stage, nSequences - 1)).toBe(false)
-  }
-})
+test.each(LAST_LAYER_STAGES)(
+  '[LW4] at stage %i no choice of turns and holds takes fewer sequences than the graph says',
+  (stage) => {
+    for (const position of arrangementsOf(stage)) {
+      const nSequences = lessonGraph(stage).nSequences(position)
+      // Three levels of 16 choices are enough to try every shorter way for all but the longest cases.
+      expect(canFinishWithin(position, stage, Math.min(nSequences, 2))).toBe(nSequences <= 2)
+      if (nSequences > 0) expect(canFinishWithin(position, stage, nSequences - 1)).toBe(false)
+    }
+  },
+)
 
 test.each([
   ['that turns a lower layer', 4, ['R'], { code: 'method/breaks-earlier-stage', stage: 4, sequenceIndex: 0 }],
@@ -43,12 +46,22 @@ test.each([
     ["R U2 R' U' R U' R'", "F R U R' U' F'"],
     { code: 'method/breaks-earlier-stage', stage: 5, sequenceIndex: 1 },
   ],
-  ['run backwards', 7, [repeated(turns("R U R' U'"), 5)], { code: 'method/breaks-earlier-stage', stage: 7, sequenceIndex: 0 }],
+  [
+    'run backwards',
+    7,
+    [repeated(turns("R U R' U'"), 5)],
+    { code: 'method/breaks-earlier-stage', stage: 7, sequenceIndex: 0 },
+  ],
   ['that ends upside down', 4, ["F R U R' U' F' x2"], { code: 'method/base-not-down', stage: 4, sequenceIndex: 0 }],
   ['that does nothing', 4, ["R R'"], { code: 'method/cannot-finish', stage: 4, caseId: 'line' }],
   ['that is not there', 6, [], { code: 'method/cannot-finish', stage: 6, caseId: 'pair' }],
   // Only pairs of edges change places: three edges that go round are never finished.
-  ['that is too weak', 7, ['M2 U M2 U2 M2 U M2'], { code: 'method/cannot-finish', stage: 7, caseId: 'three-clockwise' }],
+  [
+    'that is too weak',
+    7,
+    ['M2 U M2 U2 M2 U M2'],
+    { code: 'method/cannot-finish', stage: 7, caseId: 'three-clockwise' },
+  ],
 ] satisfies Array<[string, LastLayerStage, Array<string | Turn[]>, BookFault]>)(
   '[LW5] a book with a sequence %s is refused for stage %i',
   (_, stage, sequences, error) => {

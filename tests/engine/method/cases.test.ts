@@ -4,7 +4,7 @@ import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { solvedCube } from '../../../engine/cube/cube-position.ts'
 import { formatStickers, parseStickers } from '../../../engine/cube/stickers.ts'
 import { turnOf } from '../../../engine/cube/turns.ts'
-import { type CaseId, CASES_OF_STAGE, caseOf, isCaseOf, LAST_LAYER_STAGES } from '../../../engine/method/cases.ts'
+import { CASES_OF_STAGE, type CaseId, caseOf, isCaseOf, LAST_LAYER_STAGES } from '../../../engine/method/cases.ts'
 import { goalMet, goalsBeforeMet } from '../../../engine/method/goals.ts'
 import { arrangementKey, arrangementsOf } from '../../../engine/method/last-layer-arrangements.ts'
 import { STAGES } from '../../../engine/method/stages.ts'
@@ -20,14 +20,17 @@ test('[CA3] every case id belongs to one stage, and stages 1 to 3 have none', ()
   expect(isCaseOf('anything', 4)).toBe(false)
 })
 
-test.each(LAST_LAYER_STAGES)('[CA1] the listed arrangements of stage %i are legal, at that stage, and all different', (stage) => {
-  const arrangements = arrangementsOf(stage)
-  expect(new Set(arrangements.map((position) => arrangementKey(position, stage))).size).toBe(arrangements.length)
-  for (const position of arrangements) {
-    expect(parseStickers(formatStickers(position)).ok).toBe(true)
-    expect(goalsBeforeMet(position, stage)).toBe(true)
-  }
-})
+test.each(LAST_LAYER_STAGES)(
+  '[CA1] the listed arrangements of stage %i are legal, at that stage, and all different',
+  (stage) => {
+    const arrangements = arrangementsOf(stage)
+    expect(new Set(arrangements.map((position) => arrangementKey(position, stage))).size).toBe(arrangements.length)
+    for (const position of arrangements) {
+      expect(parseStickers(formatStickers(position)).ok).toBe(true)
+      expect(goalsBeforeMet(position, stage)).toBe(true)
+    }
+  },
+)
 
 test.each(LAST_LAYER_STAGES)('[CA1] every position of stage %i is one of the listed arrangements', (stage) => {
   const listed = new Set(arrangementsOf(stage).map((position) => arrangementKey(position, stage)))

@@ -6,8 +6,8 @@ import { formatStickers, parseStickers } from '../../../engine/cube/stickers.ts'
 import { CASES_OF_STAGE, type CaseId, caseOf, LAST_LAYER_STAGES } from '../../../engine/method/cases.ts'
 import { casesLeaveAStart, drawArrangement, drawStart } from '../../../engine/method/draw-start.ts'
 import { goalMet, goalsBeforeMet } from '../../../engine/method/goals.ts'
-import { freedomBefore } from '../../../engine/method/start-freedom.ts'
 import { STAGES, type Stage, type StageSpan } from '../../../engine/method/stages.ts'
+import { freedomBefore } from '../../../engine/method/start-freedom.ts'
 import { SEED } from '../cube/arbitraries.ts'
 import { sourceNumbered } from './starts.ts'
 
@@ -46,19 +46,20 @@ test('[ST5] the same source gives the same starts, another source other starts',
   expect(drawn(1)).not.toEqual(drawn(2))
 })
 
-test.each(
-  LAST_LAYER_STAGES.flatMap((stage) => CASES_OF_STAGE[stage].map((id) => [stage, id] as const)),
-)('[ST4] at stage %i only starts of the case %s are drawn when it is asked for', (stage, id) => {
-  const span: StageSpan = { from: stage, to: stage }
-  if (!casesLeaveAStart(span, [id])) {
-    expect(['cross', 'all-up', 'solved']).toContain(id)
-    expect(() => drawStart({ span, cases: [id], random: sourceNumbered(1) })).toThrow('leave a start')
-    return
-  }
-  for (let number = 0; number < 40; number++) {
-    expect(caseOf(drawStart({ span, cases: [id], random: sourceNumbered(number) }), stage)).toBe(id)
-  }
-})
+test.each(LAST_LAYER_STAGES.flatMap((stage) => CASES_OF_STAGE[stage].map((id) => [stage, id] as const)))(
+  '[ST4] at stage %i only starts of the case %s are drawn when it is asked for',
+  (stage, id) => {
+    const span: StageSpan = { from: stage, to: stage }
+    if (!casesLeaveAStart(span, [id])) {
+      expect(['cross', 'all-up', 'solved']).toContain(id)
+      expect(() => drawStart({ span, cases: [id], random: sourceNumbered(1) })).toThrow('leave a start')
+      return
+    }
+    for (let number = 0; number < 40; number++) {
+      expect(caseOf(drawStart({ span, cases: [id], random: sourceNumbered(number) }), stage)).toBe(id)
+    }
+  },
+)
 
 test('[ST4] a finished case is a start when the span goes on', () => {
   const start = drawStart({ span: { from: 4, to: 7 }, cases: ['cross'], random: sourceNumbered(3) })
@@ -74,10 +75,13 @@ test.each([
   [{ from: 4, to: 5 }, ['all-up']],
   [{ from: 5, to: 5 }, ['two-up-across', 'dot']],
   [{ from: 2, to: 7 }, ['dot']],
-] satisfies Array<[StageSpan, CaseId[]]>)('[ST6] the span %j with the cases %j leaves no start and is refused', (span, cases) => {
-  expect(casesLeaveAStart(span, cases)).toBe(false)
-  expect(() => drawStart({ span, cases, random: sourceNumbered(1) })).toThrow('leave a start')
-})
+] satisfies Array<[StageSpan, CaseId[]]>)(
+  '[ST6] the span %j with the cases %j leaves no start and is refused',
+  (span, cases) => {
+    expect(casesLeaveAStart(span, cases)).toBe(false)
+    expect(() => drawStart({ span, cases, random: sourceNumbered(1) })).toThrow('leave a start')
+  },
+)
 
 test('[ST6] a span that ends before it begins is refused', () => {
   expect(() => drawStart({ span: { from: 3, to: 2 }, random: sourceNumbered(1) })).toThrow('span')

@@ -116,9 +116,12 @@ test.each([
   ['U', { from: 7, to: 7 }, 0],
   ['U', { from: 6, to: 7 }, 0],
   ["R U R' U'", { from: 1, to: 2 }, 7],
-] satisfies Array<[string, StageSpan, number]>)('[GO6] after %j the progress of %j is %i', (written, span, progress) => {
-  expect(stageProgress(cubeAfter(written), span)).toBe(progress)
-})
+] satisfies Array<[string, StageSpan, number]>)(
+  '[GO6] after %j the progress of %j is %i',
+  (written, span, progress) => {
+    expect(stageProgress(cubeAfter(written), span)).toBe(progress)
+  },
+)
 
 test('[GO6] progress is 4 for each stage of the span exactly at its goal, less before, and the same in every hold', () => {
   const aSpan = fc.tuple(aStage, aStage).map((ends): StageSpan => {

@@ -18,7 +18,7 @@ import { anArrangementOf } from './starts.ts'
 const aSpan = fc
   .tuple(fc.constantFrom(...LAST_LAYER_STAGES), fc.constantFrom(...LAST_LAYER_STAGES))
   .map((ends) => ends.sort((a, b) => a - b))
-  .map(([from, to]): StageSpan => ({ from, to }))
+  .map(([from, to]) => ({ from, to }))
 const aSpanAndStart = aSpan.chain((span) => fc.tuple(fc.constant(span), anArrangementOf(span.from)))
 const aHold = fc.nat(HELD_CUBES.length - 1)
 

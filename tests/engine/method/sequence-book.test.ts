@@ -26,7 +26,9 @@ test.each([
 
 test('[LW6] besides the triggers the sequences hold only the turns that lead in and out', () => {
   const withoutTriggers = LAST_LAYER_STAGES.map((stage) =>
-    formatTurns(LESSON_BOOK[stage][0]).replaceAll(formatTurns(RIGHT_TRIGGER), 'A').replaceAll(formatTurns(LEFT_TRIGGER), 'B'),
+    formatTurns(LESSON_BOOK[stage][0])
+      .replaceAll(formatTurns(RIGHT_TRIGGER), 'A')
+      .replaceAll(formatTurns(LEFT_TRIGGER), 'B'),
   )
   expect(withoutTriggers).toEqual(["F A F'", 'A A A y B B B', "L' A A L A A A L' A L", 'A A A A A B B B B B A B'])
 })

@@ -51,12 +51,15 @@ export async function mustAsk<Name extends MessageName>(client: Client, name: Na
 
 export type Teacher = { client: Client; cookie: string; roomId: RoomId; code: string; viewerKey: string; view: () => DeskView; round: () => RoundId }
 
+/** A server in this process, or one in a process of its own. */
+type Desk = { url: string; linkKey?: string; app?: TestServer['app'] }
+
 /** Signs in with the one-time link. */
-export async function signIn(server: TestServer): Promise<string> {
+export async function signIn(server: Desk): Promise<string> {
   const response = await fetch(server.url + DESK_ENTER_PATH, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ key: server.app.link.key }),
+    body: JSON.stringify({ key: server.linkKey ?? server.app?.link.key }),
   })
   const cookie = response.headers.get('set-cookie')
   if (cookie === null) throw new Error(`the desk link was refused: ${await response.text()}`)
@@ -64,7 +67,7 @@ export async function signIn(server: TestServer): Promise<string> {
 }
 
 /** A teacher at the desk of a new room. */
-export async function aTeacher(server: TestServer, settings: Partial<RoundSettings> = {}): Promise<Teacher> {
+export async function aTeacher(server: Desk, settings: Partial<RoundSettings> = {}): Promise<Teacher> {
   const cookie = await signIn(server)
   const client = connect(server, { cookie })
   await mustAsk(client, 'desk:enter', {})

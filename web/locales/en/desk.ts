@@ -32,7 +32,7 @@ export const desk = {
     roundNext: 'Round {{number}} next',
     roundOver: 'Round {{number}} is over',
     roundVoid: 'Round {{number}} is struck out',
-    showRoom: 'Come in',
+    showRoom: 'Room',
     savingPaused: 'The disk takes nothing just now. Turns wait on the benches and are not lost. Look at the space on the disk.',
     dismiss: 'All right',
   },

@@ -69,13 +69,16 @@ export type LaneEnd = { readonly hasFlag: boolean; readonly nMomentLetters: numb
 const FIGURE_WIDTH = 0.6
 const SECOND_FIGURE_WIDTH = { roomy: 0.45, close: 0.53 }
 
+/** The ruling ends at a whole square, so a little room is left beside it. */
+const SPARE_SQUARES = 0.25
+
 /** Squares after which a lane of so many turns is torn off, so that what stands at its end keeps room. */
 export function squaresBeforeTheEdge(nTurns: number, end: LaneEnd, measures: LaneMeasures): number {
   const { nSquares, squarePx, typePx, isRoomy } = measures
   const flagPx = end.hasFlag ? squarePx * (isRoomy ? 1.4 : 1) : typePx * 0.3
-  const turnsPx = typePx * (String(nTurns).length * FIGURE_WIDTH + 0.5)
+  const turnsPx = typePx * (String(nTurns).length * FIGURE_WIDTH + 0.4)
   const momentWidth = end.nMomentLetters * (isRoomy ? SECOND_FIGURE_WIDTH.roomy : SECOND_FIGURE_WIDTH.close)
-  const momentPx = end.nMomentLetters === 0 ? 0 : typePx * (momentWidth + 0.45)
+  const momentPx = end.nMomentLetters === 0 ? 0 : typePx * (momentWidth + 0.35)
   const pipsPx = end.nPips * (squarePx * 0.4 + 3) + (end.nPips === 0 ? 0 : typePx * 0.22)
-  return Math.max(2, nSquares - Math.ceil((flagPx + turnsPx + momentPx + pipsPx) / squarePx))
+  return Math.max(2, nSquares - Math.ceil((flagPx + turnsPx + momentPx + pipsPx) / squarePx - SPARE_SQUARES))
 }

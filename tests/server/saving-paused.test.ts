@@ -1,0 +1,64 @@
+/** The disk refuses for a while: nobody is told anything that is not stored, and nothing is lost. Rules: tests/RULES.md. */
+
+import { afterEach, expect, test } from 'vitest'
+import { type DurableRecord, SavingPaused } from '../../server/store/record.ts'
+import { aServer, type TestServer } from './support/a-server.ts'
+import { aReturningStudent, aStudent, aTeacher, ask, connect, mustAsk, sendEverybodyHome, startRound, until } from './support/people.ts'
+
+let server: TestServer
+afterEach(async () => {
+  sendEverybodyHome()
+  await server.end()
+})
+
+/** A record whose disk can be made to refuse. */
+function refusing(): { wrap: (record: DurableRecord) => DurableRecord; refuse: (isRefusing: boolean) => void } {
+  let isRefusing = false
+  let tell = () => {}
+  return {
+    wrap: (record) => ({
+      write: (entry) => (isRefusing ? Promise.reject(new SavingPaused('SQLITE_FULL')) : record.write(entry)),
+      loadOpenRooms: () => record.loadOpenRooms(),
+      teacherOfSession: (hash) => record.teacherOfSession(hash),
+      lastAliveMs: () => record.lastAliveMs(),
+      get saving() {
+        return !isRefusing
+      },
+      onSavingChanged: (listener) => {
+        tell = () => listener(!isRefusing)
+        return () => {}
+      },
+      close: () => record.close(),
+    }),
+    refuse: (now) => {
+      isRefusing = now
+      tell()
+    },
+  }
+}
+
+test('[DU15] turns are refused while the disk refuses, are taken afterwards, and the desk says that saving is paused', async () => {
+  const disk = refusing()
+  server = await aServer({ wrapRecord: disk.wrap })
+  const teacher = await aTeacher(server)
+  const ada = await aStudent(server, teacher.code, 'Ada')
+  const roundId = await startRound(server, teacher)
+  await ada.turn(roundId, 0, ['R', 'U'])
+  disk.refuse(true)
+  expect(await Promise.all([ada.turn(roundId, 2, ['F']), ada.turn(roundId, 3, ['D'])])).toEqual([
+    { ok: false, error: { code: 'store/saving-paused' } },
+    { ok: false, error: { code: 'store/saving-paused' } },
+  ])
+  expect(await ask(connect(server), 'seat:join', { code: teacher.code, name: 'Bo' })).toMatchObject({ error: { code: 'store/saving-paused' } })
+  expect(await ask(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })).toMatchObject({ error: { code: 'store/saving-paused' } })
+  await until('the desk says so', () => teacher.view().savingPaused)
+  expect(teacher.view().lanes[0].turns).toBe(2)
+
+  disk.refuse(false)
+  // The page sends everything again from what was acknowledged.
+  expect(await ada.turn(roundId, 2, ['F', 'D', 'L'])).toMatchObject({ ok: true, value: { held: 5 } })
+  await until('the desk is calm again', () => !teacher.view().savingPaused)
+  await aStudent(server, teacher.code, 'Bo')
+  await mustAsk(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })
+  expect((await aReturningStudent(server, ada.token)).view().mine?.steps).toEqual(['R', 'U', 'F', 'D', 'L'])
+})

@@ -1,0 +1,112 @@
+/** What a teacher can do with the round now. At most one button is the next thing to press. */
+
+import { useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { DeskView } from '../../engine/wire/views.ts'
+import { AskFirst } from '../ui/ask-first.tsx'
+import { Button } from '../ui/button.tsx'
+import type { RoomActs } from './desk-acts.ts'
+import styles from './round-acts.module.css'
+import type { RoomPhase } from './room-phase.ts'
+import { MINUTE_MS } from './time-limits.ts'
+
+type RoundActsProps = { view: DeskView; phase: RoomPhase; acts: RoomActs; onPlan: (plan: boolean) => void }
+
+export function RoundActs({ view, phase, acts, onPlan }: RoundActsProps) {
+  const { t } = useTranslation()
+  const start = (
+    <Button
+      look="accent"
+      icon="play"
+      className={styles.start}
+      onClick={() => {
+        onPlan(false)
+        acts.start()
+      }}
+    >
+      {view.nRounds === 0 ? t('desk:acts.start') : t('desk:acts.startRound', { number: view.nRounds + 1 })}
+    </Button>
+  )
+  if (phase === 'playing') return <PlayingActs view={view} acts={acts} />
+  if (phase === 'planning') {
+    return (
+      <>
+        {view.round !== null && (
+          <Button look="quiet" onClick={() => onPlan(false)}>
+            {t('desk:acts.backToRound', { number: view.round.number })}
+          </Button>
+        )}
+        {start}
+      </>
+    )
+  }
+  return (
+    <>
+      {view.round?.clock.phase === 'ended' && <VoidRound onVoid={acts.voidRound} />}
+      <Button icon="settings" onClick={() => onPlan(true)}>
+        {t('desk:acts.settings')}
+      </Button>
+      {start}
+    </>
+  )
+}
+
+function PlayingActs({ view, acts }: { view: DeskView; acts: RoomActs }) {
+  const { t } = useTranslation()
+  const [asksToEnd, setAsksToEnd] = useState(false)
+  const clock = view.round?.clock
+  const isPaused = clock?.phase === 'paused'
+  const hasLimit = view.round !== null && view.round.settings.timeLimitMs !== null
+  return (
+    <>
+      {isPaused ? (
+        <Button look="accent" icon="play" onClick={acts.resume}>
+          {t('desk:acts.resume')}
+        </Button>
+      ) : (
+        <Button icon="pause" onClick={acts.pause}>
+          {t('desk:acts.pause')}
+        </Button>
+      )}
+      {hasLimit && (
+        <Button icon="plus" onClick={() => acts.addTime(MINUTE_MS)}>
+          {t('desk:acts.addMinute')}
+        </Button>
+      )}
+      <Button icon="stop" onClick={() => setAsksToEnd(true)}>
+        {t('desk:acts.end')}
+      </Button>
+      <VoidRound onVoid={acts.voidRound} />
+      {asksToEnd && (
+        <AskFirst
+          title={t('desk:acts.endAsk.title')}
+          sentence={t('desk:acts.endAsk.sentence')}
+          yes={t('desk:acts.endAsk.yes')}
+          onYes={acts.end}
+          onClose={() => setAsksToEnd(false)}
+        />
+      )}
+    </>
+  )
+}
+
+function VoidRound({ onVoid }: { onVoid: () => void }) {
+  const { t } = useTranslation()
+  const [asks, setAsks] = useState(false)
+  return (
+    <>
+      <Button look="quiet" onClick={() => setAsks(true)}>
+        {t('desk:acts.void')}
+      </Button>
+      {asks && (
+        <AskFirst
+          title={t('desk:acts.voidAsk.title')}
+          sentence={t('desk:acts.voidAsk.sentence')}
+          yes={t('desk:acts.voidAsk.yes')}
+          onYes={onVoid}
+          onClose={() => setAsks(false)}
+        />
+      )}
+    </>
+  )
+}
