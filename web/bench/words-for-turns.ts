@@ -2,7 +2,7 @@
 
 import type { TFunction } from 'i18next'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
-import { type Turn, turnKind, turnName } from '../../engine/cube/turns.ts'
+import { inverseTurns, type Turn, turnKind, turnName } from '../../engine/cube/turns.ts'
 import { type CubeInHand, type TurnsBetween, turnsBetween } from '../cube/turns-between.ts'
 import { colourWords } from '../parts/colour-words.ts'
 import { type GoalProgress, goalProgress } from './goal-progress.ts'
@@ -46,8 +46,10 @@ export function progressWords(t: TFunction, progress: GoalProgress, settings: Ro
 }
 
 function sayTurns(t: TFunction, between: Extract<TurnsBetween, { turns: readonly Turn[] }>): string {
-  const side = between.kind === 'turned' ? triggerOf(between.turns) : null
-  const words = side === null ? between.turns.map((turn) => turnWords(t, turn)).join(', ') : t(`bench:triggers.${side}`)
+  // What was taken back is named as it was turned, not as it runs back.
+  const turns = between.kind === 'turned' ? between.turns : inverseTurns(between.turns)
+  const side = triggerOf(turns)
+  const words = side === null ? turns.map((turn) => turnWords(t, turn)).join(', ') : t(`bench:triggers.${side}`)
   return t(between.kind === 'turned' ? 'bench:say.sentence' : 'bench:say.takenBack', { words })
 }
 

@@ -103,7 +103,9 @@ const TILE_STYLES: readonly CSSProperties[] = STICKER_PLACES.map(({ face, row, c
 function outlineStyle(index: number, layers: Layers): CSSProperties {
   const sides = outlineSides(STICKER_PLACES[index], layers)
   if (sides === null) return {}
-  return { '--outline': sides.map((runs) => (runs ? 'var(--outline-width)' : '0')).join(' ') } as CSSProperties
+  // Where the outline does not run it goes on into the next tile, so there it must reach the edge.
+  const onSides = (length: string) => sides.map((runs) => (runs ? length : '0px')).join(' ')
+  return { '--outline': onSides('var(--outline-width)'), '--outline-inset': onSides('var(--outline-gap)') } as CSSProperties
 }
 
 function drawnCube() {

@@ -7,6 +7,7 @@ import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { DeskView } from '../../engine/wire/views.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { Button } from '../ui/button.tsx'
+import { classNames } from '../ui/class-names.ts'
 import { Notice } from '../ui/notice.tsx'
 import { Sheet } from '../ui/sheet.tsx'
 import { studentStates } from './class/class-state.ts'
@@ -32,7 +33,7 @@ export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenPro
   const phase = roomPhase(view, opensSettings)
   const student = openSeat === null ? undefined : studentStates(view).find(({ seat }) => seat.seatId === openSeat)
   return (
-    <div className={styles.desk}>
+    <div className={classNames(styles.desk, phase !== 'planning' && styles.watching)}>
       <RoomHead
         view={view}
         phase={phase}

@@ -125,9 +125,14 @@ test('[NO5] as many turns as allowed are read, one more is refused', () => {
   expect(parseTurns('R U R', 2)).toEqual({ ok: false, error: { code: 'cube/too-many-turns', max: 2 } })
 })
 
-test('[NO5] hostile text is read in a time that grows with its length only', () => {
-  const startMs = performance.now()
-  for (const text of ['('.repeat(200_000), '2'.repeat(200_000), `${'!'.repeat(200_000)}R`, 'R2'.repeat(100_000)])
-    parseTurns(text)
-  expect(performance.now() - startMs).toBeLessThan(2_000)
+// A reader that went back over the text for each character would need hours for these.
+test.each([
+  ['(', 200_000],
+  ['2', 200_000],
+  ["R2'2", 100_000],
+  ['!?', 100_000],
+  ['R2', 100_000],
+])('[NO5] a very long text of %j is refused like a short one', (piece, times) => {
+  expect(parseTurns(piece.repeat(times)).ok).toBe(false)
+  expect(parseTurns(`${piece.repeat(times)}R`).ok).toBe(false)
 })

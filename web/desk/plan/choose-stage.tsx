@@ -32,7 +32,10 @@ export function ChooseStage({ settings, onChange }: ChooseProps) {
                 checked={settings.from === stage}
                 onChange={() => onChange(withStage(settings, stage))}
               />
-              <GoalPicture stage={stage} baseColour={settings.baseColour} label="" className={styles.picture} />
+              {/* The words beside it say the same. */}
+              <span className={styles.picture} aria-hidden="true">
+                <GoalPicture stage={stage} baseColour={settings.baseColour} label={words.title} />
+              </span>
               <span>
                 <b>{stage}</b> {words.short}
               </span>

@@ -36,6 +36,9 @@ export function LetIn({ view, acts }: LetInProps) {
         <div className={styles.typed}>
           <p className={styles.label}>{t('desk:side.code')}</p>
           <CodeSquares code={room.code} />
+          <Button icon="large" onClick={() => setIsBig(true)}>
+            {t('desk:side.showBig')}
+          </Button>
         </div>
         {address !== undefined && (
           <div className={styles.qr}>
@@ -46,12 +49,7 @@ export function LetIn({ view, acts }: LetInProps) {
           </div>
         )}
       </div>
-      <div className={styles.acts}>
-        <Button icon="large" onClick={() => setIsBig(true)}>
-          {t('desk:side.showBig')}
-        </Button>
-        <BoardLink viewerKey={room.viewerKey} address={address} />
-      </div>
+      <BoardLink viewerKey={room.viewerKey} address={address} />
       <TickBox checked={room.locked} onChange={acts.lock}>
         {t('desk:side.lock')} <span className={styles.help}>{t('desk:side.lockHelp')}</span>
       </TickBox>
