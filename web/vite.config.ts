@@ -3,9 +3,9 @@ import { defineConfig } from 'vite'
 
 const SERVER = 'http://localhost:3000'
 
-/** Run from the top of the repository: `vite build --config web/vite.config.ts`. */
 export default defineConfig({
-  root: 'web',
+  // This folder, wherever the build was started.
+  root: import.meta.dirname,
   plugins: [react()],
   build: {
     outDir: '../dist/web',

@@ -11,7 +11,7 @@ import type { RandomSource } from './random-source.ts'
 export const SEED_BYTES = 32
 
 /** Length of the nonce of RFC 8439. */
-export const NONCE_BYTES = 12
+const NONCE_BYTES = 12
 
 /** Why a written seed could not be read. */
 export type SeedFault =
@@ -81,7 +81,7 @@ export function chachaBlock(key: Uint8Array, counter: number, nonce: Uint8Array)
 /** @param text 64 hexadecimal digits in either case @returns 32 bytes */
 export function seedFromHex(text: string): Result<Uint8Array, SeedFault> {
   const at = text.search(/[^0-9a-f]/iu)
-  if (at >= 0) return err({ code: 'chance/seed-digit', token: String.fromCodePoint(text.codePointAt(at) ?? 0), at })
+  if (at >= 0) return err({ code: 'chance/seed-digit', token: [...text.slice(at, at + 2)][0], at })
   if (text.length !== 2 * SEED_BYTES) return err({ code: 'chance/seed-length', nCharacters: text.length })
   return ok(
     Uint8Array.from({ length: SEED_BYTES }, (_, index) => Number.parseInt(text.slice(2 * index, 2 * index + 2), 16)),

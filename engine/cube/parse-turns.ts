@@ -43,35 +43,36 @@ const SPELLING = /^(?:2(?=[URFDLB]w))?([URFDLB]w?|[MESxyz])(?:(2['’′`´]?|['
 export function parseTurns(text: string, nTurnsMax: number = PARSED_TURNS_MAX): Result<Turn[], TurnsFault> {
   const turns: Turn[] = []
   const openBrackets: number[] = []
-  for (const { 0: word, index: wordAt } of text.matchAll(WORD)) {
+  for (const { 0: word, index: at } of text.matchAll(WORD)) {
     if (word === '(') {
-      openBrackets.push(wordAt)
+      openBrackets.push(at)
     } else if (word === ')') {
-      if (openBrackets.pop() === undefined) return unknownTurn(word, wordAt)
+      if (openBrackets.pop() === undefined) return unknownTurn(word, at)
     } else {
-      const read = readWord(word, wordAt, text[wordAt - 1] === ')')
-      if (!read.ok) return read
-      turns.push(...read.value)
-      if (turns.length > nTurnsMax) return err({ code: 'cube/too-many-turns', max: nTurnsMax })
+      // A 2 that clings to a closed group might mean "the group twice".
+      if (word.startsWith('2') && text[at - 1] === ')') return unknownTurn(word, at)
+      for (const read of readWord(word, at)) {
+        if (!read.ok) return read
+        if (turns.length === nTurnsMax) return err({ code: 'cube/too-many-turns', max: nTurnsMax })
+        turns.push(read.value)
+      }
     }
   }
   const unclosed = openBrackets.pop()
   return unclosed === undefined ? ok(turns) : unknownTurn('(', unclosed)
 }
 
-/** @param clingsToGroup a bracket closes right before the word: a 2 there might mean "the group twice" */
-function readWord(word: string, wordAt: number, clingsToGroup: boolean): Result<Turn[], TurnsFault> {
-  const turns: Turn[] = []
-  if (clingsToGroup && word.startsWith('2')) return unknownTurn(word, wordAt)
+/** Reads one turn after another, so that the caller can stop at the first fault or when there are too many. */
+function* readWord(word: string, wordAt: number): Generator<Result<Turn, TurnsFault>> {
   for (const { 0: token, index } of word.matchAll(TOKEN)) {
     const turn = readToken(token)
-    if (turn === undefined) return unknownTurn(token, wordAt + index)
+    const end = index + token.length
     // `R2Rw` is R2 Rw or R 2Rw: the writer must say which, by a space.
-    const rest = word.slice(index + token.length)
-    if (token.endsWith('2') && /^[URFDLB]w/u.test(rest)) return unknownTurn(word.slice(index), wordAt + index)
-    turns.push(turn)
+    const isAmbiguous = token.endsWith('2') && /^[URFDLB]w/u.test(word.slice(end, end + 2))
+    if (turn === undefined) yield unknownTurn(token, wordAt + index)
+    else if (isAmbiguous) yield unknownTurn(word.slice(index), wordAt + index)
+    else yield ok(turn)
   }
-  return ok(turns)
 }
 
 function readToken(token: string): Turn | undefined {

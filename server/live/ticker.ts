@@ -9,7 +9,9 @@ import type { LiveParts } from './parts.ts'
 import type { Rooms } from './rooms.ts'
 import { benchViewFor, boardViewFor, deskViewFor, isCoveredOnBoard, tickFor } from './view-for.ts'
 
-export const TICK_EVERY_MS = 100
+const TICK_EVERY_MS = 100
+/** Rooms take turns within a tick, so that a school's worth of ticks never holds up a turn that comes in meanwhile. */
+const SLICES = 10
 const ALIVE_EVERY_MS = 1_000
 /** Packets that wait for a reader. A healthy one has none; over this its ticks are left out and it gets one whole view later. */
 const LAGGING_PACKETS_MAX = 32
@@ -18,10 +20,14 @@ const LAGGING_MS_MAX = 30_000
 /** Starts the ticker; returns its stop. */
 export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): () => void {
   let lastAliveMs = 0
+  let slice = 0
   const tick = () => {
     const nowMs = parts.nowMs()
     let isAnyRunning = false
+    let index = 0
+    slice = (slice + 1) % SLICES
     for (const room of rooms.all()) {
+      if (index++ % SLICES !== slice) continue
       if (room.round?.clock.phase === 'running') isAnyRunning = true
       endWhenTimeIsUp(room, nowMs)
       tellRoom(live, room, parts)
@@ -31,7 +37,7 @@ export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): (
       parts.record.write({ kind: 'alive', atMs: nowMs }).catch((fault) => parts.log.warn({ reason: String(fault) }, 'sign of life not stored'))
     }
   }
-  const timer = setInterval(tick, TICK_EVERY_MS)
+  const timer = setInterval(tick, TICK_EVERY_MS / SLICES)
   const stopListening = parts.record.onSavingChanged(() => {
     for (const room of rooms.all()) room.changes.views = true
   })

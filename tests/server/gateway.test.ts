@@ -6,7 +6,7 @@ import { FROM_BROWSER, type MessageName } from '../../engine/wire/from-browser.t
 import { SOCKET_PATH } from '../../engine/wire/hello.ts'
 import { WHO_MAY, type Speaker } from '../../server/live/who-may.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
-import { aStudent, aTeacher, type Client, connect, mustAsk, sendEverybodyHome, signIn } from './support/people.ts'
+import { aStudent, aTeacher, type Client, connect, mustAsk, sendEverybodyHome, signIn, untyped } from './support/people.ts'
 
 let server: TestServer
 beforeEach(async () => {
@@ -19,7 +19,7 @@ afterEach(async () => {
 
 const raw = async (client: Client, ...message: unknown[]) => {
   const [name, ...rest] = message
-  return (await client.timeout(5_000).emitWithAck(name as never, ...(rest as never[]))) as { ok: boolean; error?: { code: string; at?: string } }
+  return (await untyped(client).timeout(5_000).emitWithAck(String(name), ...rest)) as { ok: boolean; error?: { code: string; at?: string } }
 }
 const refusedHandshake = (client: Client) =>
   new Promise<{ code?: string } | null>((resolve) => {
@@ -54,9 +54,9 @@ describe('messages', () => {
   test('[WI3] a message without an answer to call is taken like any other, and the process lives', async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
-    ada.client.emit('help:ask' as never, { wanted: true } as never)
-    ada.client.emit('turns:send' as never)
-    ada.client.emit('no such thing' as never)
+    untyped(ada.client).emit('help:ask', { wanted: true })
+    untyped(ada.client).emit('turns:send')
+    untyped(ada.client).emit('no such thing')
     expect(await raw(ada.client, 'clock:ask', {})).toMatchObject({ ok: true })
   })
 
@@ -64,7 +64,7 @@ describe('messages', () => {
     const [loud, quiet] = [connect(server), connect(server)]
     await raw(quiet, 'clock:ask', {})
     const ended = new Promise((resolve) => loud.once('disconnect', resolve))
-    loud.emit('seat:join' as never, { code: 'x'.repeat(100_000), name: '' } as never)
+    untyped(loud).emit('seat:join', { code: 'x'.repeat(100_000), name: '' })
     expect(await ended).toBeTruthy()
     expect(await raw(quiet, 'clock:ask', {})).toMatchObject({ ok: true })
   })

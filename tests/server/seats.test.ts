@@ -19,7 +19,7 @@ const refusalOf = async (code: string, name: string) => {
 }
 
 describe('coming in', () => {
-  test('[SE1] a code is read whatever its case, spaces and dashes; a wrong one is refused', async () => {
+  test('[IN1] a code is read whatever its case, spaces and dashes; a wrong one is refused', async () => {
     const { code } = await aTeacher(server)
     const spoken = `${code.slice(0, 3)}-${code.slice(3)} `.toLowerCase()
     expect((await aStudent(server, spoken, 'Ada')).view().room.code).toBe(code)
@@ -27,7 +27,7 @@ describe('coming in', () => {
     expect(await refusalOf('', 'Bo')).toBe('room/unknown-code')
   })
 
-  test('[SE2] a locked room lets nobody in; those inside stay and come back', async () => {
+  test('[IN2] a locked room lets nobody in; those inside stay and come back', async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
     await mustAsk(teacher.client, 'room:lock', { roomId: teacher.roomId, locked: true })
@@ -37,7 +37,7 @@ describe('coming in', () => {
     expect(await refusalOf(teacher.code, 'Bo')).toBeNull()
   })
 
-  test('[SE3] a closed room is not found by its code any more, and says so to those inside', async () => {
+  test('[IN3] a closed room is not found by its code any more, and says so to those inside', async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
     const gone = new Promise((resolve) => ada.client.on('seat:gone', resolve))
@@ -47,7 +47,7 @@ describe('coming in', () => {
     expect(await ask(connect(server), 'seat:resume', { token: ada.token })).toEqual({ ok: false, error: { code: 'room/closed' } })
   })
 
-  test('[SE4] a room is full at 300', async () => {
+  test('[IN4] a room is full at 300', async () => {
     const teacher = await aTeacher(server)
     let through = connect(server)
     for (let index = 0; index < 300; index++) {
@@ -70,13 +70,13 @@ describe('coming in', () => {
     ['Zoë', null],
     ['Dickson', null],
     ['李小龍', null],
-  ])('[SE5] the name %j is answered by %j', async (name, code) => {
+  ])('[IN5] the name %j is answered by %j', async (name, code) => {
     const teacher = await aTeacher(server)
     await aStudent(server, teacher.code, 'Ada')
     expect(await refusalOf(teacher.code, name)).toBe(code)
   })
 
-  test('[SE6] after eight wrong codes in a minute a connection has to wait, and is told how long; a new one need not', async () => {
+  test('[IN6] after eight wrong codes in a minute a connection has to wait, and is told how long; a new one need not', async () => {
     const teacher = await aTeacher(server)
     const guesser = connect(server)
     for (let wrong = 0; wrong < 8; wrong++) {
@@ -129,7 +129,7 @@ describe('coming back', () => {
 })
 
 describe('the teacher and the seats', () => {
-  test('[SE7] a removed student is told, loses the seat, and cannot come back to it; the name leaves the record', async () => {
+  test('[IN7] a removed student is told, loses the seat, and cannot come back to it; the name leaves the record', async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
     const gone = new Promise((resolve) => ada.client.on('seat:gone', resolve))
@@ -141,7 +141,7 @@ describe('the teacher and the seats', () => {
     expect((await server.record.loadOpenRooms())[0].seats).toEqual([])
   })
 
-  test('[SE8] a rename reaches desk and bench, and obeys the rules of names', async () => {
+  test('[IN8] a rename reaches desk and bench, and obeys the rules of names', async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
     const seatId = ada.view().me.seatId
@@ -152,7 +152,7 @@ describe('the teacher and the seats', () => {
     expect(refused).toEqual({ ok: false, error: { code: 'name/empty' } })
   })
 
-  test('[SE9] who is stuck is seen at the desk until it is taken back or the next round starts', async () => {
+  test('[IN9] who is stuck is seen at the desk until it is taken back or the next round starts', async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
     await mustAsk(ada.client, 'help:ask', { wanted: true })

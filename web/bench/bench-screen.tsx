@@ -1,6 +1,6 @@
 /** The child's screen. Chooses the face for what is the case and hands it what it needs; decides nothing itself. */
 
-import { useState } from 'react'
+import { useCallback, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { neverHappens } from '../../engine/result.ts'
 import { Waiting } from '../parts/waiting.tsx'
@@ -17,9 +17,10 @@ export function BenchScreen(props: BenchScreenProps) {
   const [liked, change] = useBenchSettings()
   const [choosingLook, setChoosingLook] = useState(false)
   const { onLeave } = props
+  const openLook = useCallback(() => setChoosingLook(true), [])
   return (
     <>
-      <Face {...props} liked={liked} onOpenLook={() => setChoosingLook(true)} />
+      <Face {...props} liked={liked} onOpenLook={openLook} />
       {choosingLook && (
         <LookSheet
           liked={liked}
@@ -47,7 +48,13 @@ function Face({ live, acts, serverNowMs, onLeave, liked, onOpenLook }: FaceProps
     case 'connecting':
       return <Waiting words={t('common:connecting')} />
     case 'out-of-date':
-      return <OneMessage title={t('common:outOfDate')} button={t('common:reload')} onPress={() => window.location.reload()} />
+      return (
+        <OneMessage
+          title={t('common:outOfDate')}
+          button={t('common:reload')}
+          onPress={() => window.location.reload()}
+        />
+      )
     case 'gone': {
       const [words, onPress] = {
         'taken-over': ['takenOver', acts.takeSeatBack] as const,
@@ -68,7 +75,14 @@ function Face({ live, acts, serverNowMs, onLeave, liked, onOpenLook }: FaceProps
       return <WaitForRound live={live} acts={acts} face={face} liked={liked} onOpenLook={onOpenLook} />
     case 'playing':
       return (
-        <PlayRound live={live} acts={acts} serverNowMs={serverNowMs} face={face} liked={liked} onOpenLook={onOpenLook} />
+        <PlayRound
+          live={live}
+          acts={acts}
+          serverNowMs={serverNowMs}
+          face={face}
+          liked={liked}
+          onOpenLook={onOpenLook}
+        />
       )
     case 'ended':
       return <EndOfRound live={live} face={face} liked={liked} onOpenLook={onOpenLook} />

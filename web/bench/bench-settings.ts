@@ -10,7 +10,12 @@ export type BenchSettings = {
   readonly cubeInWords: boolean
 }
 
-export const DEFAULT_BENCH_SETTINGS: BenchSettings = { marks: 'plain', showClock: true, shortcuts: true, cubeInWords: false }
+export const DEFAULT_BENCH_SETTINGS: BenchSettings = {
+  marks: 'plain',
+  showClock: true,
+  shortcuts: true,
+  cubeInWords: false,
+}
 
 const KEPT_AS = 'fairturn.bench'
 

@@ -5,7 +5,8 @@ import { classNames } from '../ui/class-names.ts'
 import styles from './bench-tools.module.css'
 
 const TOOL_PATHS = {
-  reHold: 'M12 8.2 17 10.6v5.2L12 18.4 7 15.8v-5.2zM7 10.6l5 2.5 5-2.5M12 13.1v5.3M4.2 8.6C5.6 4.9 9 3 12.4 3c3 0 5.6 1.4 7.2 4M20.4 3.2v4.2h-4.2',
+  reHold:
+    'M12 8.2 17 10.6v5.2L12 18.4 7 15.8v-5.2zM7 10.6l5 2.5 5-2.5M12 13.1v5.3M4.2 8.6C5.6 4.9 9 3 12.4 3c3 0 5.6 1.4 7.2 4M20.4 3.2v4.2h-4.2',
   takeBack: 'M9 5 4 10l5 5M4 10h10a5.5 5.5 0 0 1 0 11h-3',
   startAgain: 'M4 4v16M20 12H9M14 6.5 8.5 12l5.5 5.5',
   look: 'M2.5 12C4.5 8 8 5.8 12 5.8s7.5 2.2 9.5 6.2c-2 4-5.500 6.200-9.500 6.200S4.500 16 2.500 12zM12 9.300a2.700 2.700 0 1 0 .01 0z',
@@ -33,7 +34,10 @@ export function BenchTools({ onUse, off, reHolding, stuck }: BenchToolsProps) {
         <button
           key={tool}
           type="button"
-          className={classNames(styles.tool, ((tool === 'reHold' && reHolding) || (tool === 'stuck' && stuck)) && styles.raised)}
+          className={classNames(
+            styles.tool,
+            ((tool === 'reHold' && reHolding) || (tool === 'stuck' && stuck)) && styles.raised,
+          )}
           aria-disabled={off.includes(tool)}
           onClick={() => !off.includes(tool) && onUse(tool)}
           {...(tool === 'reHold' || tool === 'stuck' ? states[tool] : {})}

@@ -27,7 +27,10 @@ export const CubeInWords = memo(function CubeInWords({ position, baseColour, set
   const colours = coloursByHomeFace(baseColour)
   const colourAt = (index: number) => t(`common:colour.${colours[stickers[index]]}`)
   return (
-    <section className={classNames(styles.words, seen ? styles.seen : 'visually-hidden')} aria-label={t('bench:words.label')}>
+    <section
+      className={classNames(styles.words, seen ? styles.seen : 'visually-hidden')}
+      aria-label={t('bench:words.label')}
+    >
       {settings !== null && <p>{progressWords(t, goalProgress(position, settings), settings)}</p>}
       {FACES.map((face, index) => {
         const first = index * 9

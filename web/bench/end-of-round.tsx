@@ -5,13 +5,13 @@ import { type RankedLane, rankBoard } from '../../engine/contest/rank-board.ts'
 import { nStagesIn, PARTS_PER_STAGE } from '../../engine/method/stages.ts'
 import { GoalPicture } from '../cube/goal-picture.tsx'
 import { spanWords, stageWords } from '../parts/stage-words.ts'
+import { Button } from '../ui/button.tsx'
 import { Sign } from '../ui/signs.tsx'
 import type { BenchFace } from './bench-face.ts'
 import type { BenchScreenProps } from './bench-props.ts'
 import type { BenchSettings } from './bench-settings.ts'
 import styles from './end-of-round.module.css'
 import { RankedList } from './ranked-list.tsx'
-import { Button } from '../ui/button.tsx'
 
 type EndOfRoundProps = Pick<BenchScreenProps, 'live'> & {
   readonly face: Extract<BenchFace, { kind: 'ended' }>
@@ -27,6 +27,8 @@ export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
   const mine = ranked.find((lane) => lane.seatId === view.me.seatId) ?? null
   const words = stageWords(t, settings.to, settings.baseColour)
   const nParts = nStagesIn(settings) * PARTS_PER_STAGE
+  // With "own" the teacher keeps the list: a place seen alone would always be the first, so none is named.
+  const isListed = settings.boardSeenBy !== 'own'
   // Turns that the server does not hold when the round is over came too late.
   const hadTurnsWaiting = live.mine !== null && live.mine.nWaiting > 0
   return (
@@ -47,15 +49,16 @@ export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
         </div>
       </header>
       <section className={styles.mine} role="status">
-        {mine !== null && <OwnResult lane={mine} ranked={ranked} nParts={nParts} />}
+        {mine !== null && <OwnResult lane={mine} ranked={ranked} isListed={isListed} nParts={nParts} />}
         {hadTurnsWaiting && <p>{t('bench:awayEnded')}</p>}
         {live.status === 'away' && <p>{t('bench:awayWaiting')}</p>}
+        {view.room.pretend && <p>{t('common:pretendClass')}</p>}
         <p className={styles.next}>{t('bench:ended.next')}</p>
         <Button look="quiet" icon="settings" onClick={onOpenLook}>
           {t('bench:tools.look')}
         </Button>
       </section>
-      {ranked.length > 1 ? (
+      {isListed ? (
         <RankedList ranked={ranked} mySeatId={view.me.seatId} nParts={nParts} />
       ) : (
         <p className={styles.nobody}>
@@ -66,7 +69,9 @@ export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
   )
 }
 
-function OwnResult({ lane, ranked, nParts }: { lane: RankedLane; ranked: readonly RankedLane[]; nParts: number }) {
+type OwnResultProps = { lane: RankedLane; ranked: readonly RankedLane[]; isListed: boolean; nParts: number }
+
+function OwnResult({ lane, ranked, isListed, nParts }: OwnResultProps) {
   const { t } = useTranslation()
   if (lane.best === null || lane.place === null) {
     return (
@@ -76,14 +81,14 @@ function OwnResult({ lane, ranked, nParts }: { lane: RankedLane; ranked: readonl
       </div>
     )
   }
-  const isAlone = ranked.length === 1
   const isShared = ranked.some((other) => other !== lane && other.place === lane.place)
   return (
     <div className={styles.result}>
       <Sign of="reached" className={styles.flag} />
-      {/* Seen alone, as when the teacher keeps the list, a place would always be the first. */}
-      {!isAlone && (
-        <p className={styles.place}>{t(isShared ? 'bench:ended.shared' : 'bench:ended.place', { place: lane.place })}</p>
+      {isListed && (
+        <p className={styles.place}>
+          {t(isShared ? 'bench:ended.shared' : 'bench:ended.place', { place: lane.place })}
+        </p>
       )}
       <p className={isAlone ? styles.place : undefined}>{t('bench:reached.title', { count: lane.best.turns })}</p>
     </div>

@@ -18,7 +18,8 @@ export function GoalReached({ turns, isBest, onStartAgain }: GoalReachedProps) {
   const button = useRef<HTMLDivElement>(null)
   // Who turned by key stood on a key that no longer turns: the next thing to press comes to the hand.
   useEffect(() => {
-    if (document.querySelector('dialog[open]') === null) button.current?.querySelector('button')?.focus({ preventScroll: true })
+    if (document.querySelector('dialog[open]') === null)
+      button.current?.querySelector('button')?.focus({ preventScroll: true })
   }, [])
   const second = onStartAgain === null ? 'bench:reached.done' : isBest ? 'bench:reached.best' : 'bench:reached.again'
   return (

@@ -72,7 +72,7 @@ function LeaveRoom({ onLeave }: { onLeave: () => void }) {
     )
   }
   return (
-    <div className={styles.leave} role="group">
+    <div className={styles.leave}>
       <p>{t('bench:look.leaveSure')}</p>
       <Button onClick={() => setAsking(false)}>{t('bench:look.keep')}</Button>
       <Button onClick={onLeave}>{t('bench:look.leaveNow')}</Button>

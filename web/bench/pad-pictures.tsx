@@ -3,8 +3,8 @@
 import type { Face } from '../../engine/cube/faces.ts'
 import { add, FACE_FRAMES, scale, type Vector } from '../cube/cube-space.ts'
 import { flatPath } from '../cube/flat-drawing.ts'
-import type { ArrowName, RE_HOLDS } from './pad-plan.ts'
 import styles from './pad-pictures.module.css'
+import type { ArrowName, RE_HOLDS } from './pad-plan.ts'
 
 /** On a grid of 24. For front and back the arrow bends over the edge, as the stickers do. */
 const ARROW_PATHS: Readonly<Record<ArrowName, string>> = {
@@ -75,7 +75,10 @@ function onFace(face: Face, right: number, down: number): Vector {
 }
 
 function facePath(face: Face, left: number, right: number, top: number, bottom: number): string {
-  return flatPath([onFace(face, left, top), onFace(face, right, top), onFace(face, right, bottom), onFace(face, left, bottom)], true)
+  return flatPath(
+    [onFace(face, left, top), onFace(face, right, top), onFace(face, right, bottom), onFace(face, left, bottom)],
+    true,
+  )
 }
 
 /** A line over an edge with an arrow head at its end, whose barbs lie in the plane of the last face. */

@@ -6,7 +6,16 @@
 import type { Face } from '../../engine/cube/faces.ts'
 import type { TurnName } from '../../engine/cube/turns.ts'
 
-export const ARROWS = ['up', 'down', 'left', 'right', 'up-and-right', 'down-and-right', 'up-and-left', 'down-and-left'] as const
+export const ARROWS = [
+  'up',
+  'down',
+  'left',
+  'right',
+  'up-and-right',
+  'down-and-right',
+  'up-and-left',
+  'down-and-left',
+] as const
 export type ArrowName = (typeof ARROWS)[number]
 
 export type StripPlan = {

@@ -10,11 +10,12 @@ import type { BenchFace } from './bench-face.ts'
 import { BenchLayout } from './bench-layout.tsx'
 import type { BenchScreenProps, HandActs } from './bench-props.ts'
 import type { BenchSettings } from './bench-settings.ts'
-import { CountTurns } from './count-turns.tsx'
 import { CountDown } from './count-down.tsx'
+import { CountTurns } from './count-turns.tsx'
 import { CubeInWords } from './cube-in-words.tsx'
 import { GoalReached } from './goal-reached.tsx'
 import { Hands } from './hands.tsx'
+import { useLongEnough } from './long-enough.ts'
 import { RefusalLine } from './refusal-line.tsx'
 import { RoundClock } from './round-clock.tsx'
 import { RoundHead } from './round-head.tsx'
@@ -28,6 +29,9 @@ type PlayRoundProps = Omit<BenchScreenProps, 'onLeave'> & {
   readonly onOpenLook: () => void
 }
 
+/** A server nearby has checked the goal long before. */
+const CHECKING_MS_UNSAID = 700
+
 export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: PlayRoundProps) {
   const { t } = useTranslation()
   const { view, round, mine, play } = face
@@ -40,11 +44,16 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
 
   const isWorthAsking = mine.reached === null && mine.turns >= TURNS_WORTH_ASKING
   const startAgain = useCallback(() => (isWorthAsking ? setAsking(true) : acts.startAgain()), [acts, isWorthAsking])
-  const handActs = useMemo((): HandActs => ({ turn: acts.turn, takeBack: acts.takeBack, startAgain }), [acts, startAgain])
+  const handActs = useMemo(
+    (): HandActs => ({ turn: acts.turn, takeBack: acts.takeBack, startAgain }),
+    [acts, startAgain],
+  )
 
   const words = stageWords(t, settings.to, settings.baseColour)
   const isOneStage = settings.from === settings.to
   const isTurning = play.phase === 'turning'
+  const checksLong = useLongEnough(play.phase === 'checking', CHECKING_MS_UNSAID)
+  const goesOn = play.phase === 'turning' || play.phase === 'paused' || play.phase === 'countdown'
   const isReached = play.phase === 'reached' && mine.reached !== null
   const canTryAgain = settings.tries === 'many' && round.clock.phase === 'running'
   const best = view.mine?.best ?? null
@@ -55,18 +64,25 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
           over={t('bench:roundAndStage', { number: round.number, stage: spanWords(t, settings) })}
           title={words.title}
           sentence={
-            isOneStage ? words.sentence : t('bench:spanSentence', { from: settings.from, to: settings.to, sentence: words.sentence })
+            isOneStage
+              ? words.sentence
+              : t('bench:spanSentence', { from: settings.from, to: settings.to, sentence: words.sentence })
           }
-          state={stateLine(t, live, play)}
+          state={stateLine(t, live, play, checksLong)}
           picture={
-            <GoalPicture stage={settings.to} baseColour={settings.baseColour} marks={liked.marks} label={words.picture} />
+            <GoalPicture
+              stage={settings.to}
+              baseColour={settings.baseColour}
+              marks={liked.marks}
+              label={words.picture}
+            />
           }
         />
       }
       clock={liked.showClock ? <RoundClock clock={round.clock} nowMs={serverNowMs} /> : null}
       line={
         <>
-          <TurnRibbon turns={mine.standing} reached={isReached} goesOn={!isReached} />
+          <TurnRibbon turns={mine.standing} reached={isReached} goesOn={goesOn} />
           <CountTurns turns={mine.turns} best={best?.turns ?? null} />
         </>
       }
@@ -104,7 +120,7 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
           seen={liked.cubeInWords}
         />
       )}
-      <SayTurns mine={mine} settings={settings} />
+      <SayTurns mine={mine} settings={settings} countingDown={play.phase === 'countdown'} />
       {asking && (
         <AskStartAgain
           turns={mine.turns}

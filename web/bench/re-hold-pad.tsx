@@ -2,8 +2,8 @@
 
 import { useTranslation } from 'react-i18next'
 import type { Turn } from '../../engine/cube/turns.ts'
-import { RE_HOLDS } from './pad-plan.ts'
 import { ReHoldPicture } from './pad-pictures.tsx'
+import { RE_HOLDS } from './pad-plan.ts'
 import styles from './re-hold-pad.module.css'
 import { TurnKey } from './turn-key.tsx'
 

@@ -10,7 +10,11 @@ export function RoundClock({ clock, nowMs }: { clock: RoundClockState; nowMs: nu
   const left = leftMs(clock, nowMs)
   return (
     <div className={styles.clock}>
-      <ClockFace ms={left ?? playedMs(clock, nowMs)} direction={left === null ? 'up' : 'down'} className={styles.face} />
+      <ClockFace
+        ms={left ?? playedMs(clock, nowMs)}
+        direction={left === null ? 'up' : 'down'}
+        className={styles.face}
+      />
       <span className={styles.word}>{t(left === null ? 'bench:clock.soFar' : 'bench:clock.left')}</span>
     </div>
   )

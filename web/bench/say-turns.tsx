@@ -6,10 +6,23 @@ import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { LocalTry } from '../live/bench-live.ts'
 import { sayWhatHappened } from './words-for-turns.ts'
 
-export function SayTurns({ mine, settings }: { mine: LocalTry; settings: RoundSettings }) {
+type SayTurnsProps = {
+  readonly mine: LocalTry
+  readonly settings: RoundSettings
+  readonly countingDown: boolean
+}
+
+export function SayTurns({ mine, settings, countingDown }: SayTurnsProps) {
   const { t } = useTranslation()
   const last = useRef({ tryNumber: mine.number, ...mine })
   const [said, setSaid] = useState('')
+  const wasCountingDown = useRef(countingDown)
+
+  useEffect(() => {
+    if (wasCountingDown.current && !countingDown) setSaid(t('bench:say.signal'))
+    wasCountingDown.current = countingDown
+  }, [countingDown, t])
+
   useEffect(() => {
     const before = last.current
     const after = { tryNumber: mine.number, ...mine }
@@ -18,6 +31,7 @@ export function SayTurns({ mine, settings }: { mine: LocalTry; settings: RoundSe
     // The same words twice are not read twice, so a space makes them other words.
     if (words !== '') setSaid((now) => (now === words ? `${words}\u00a0` : words))
   }, [mine, settings, t])
+
   return (
     <p className="visually-hidden" role="status" aria-live="polite">
       {said}

@@ -4,11 +4,20 @@ import type { TFunction } from 'i18next'
 import type { BenchLive } from '../live/bench-live.ts'
 import type { PlayPhase } from './bench-face.ts'
 
-export function stateLine(t: TFunction, { status }: Pick<BenchLive, 'status'>, play: PlayPhase): string | null {
+export function stateLine(
+  t: TFunction,
+  { status, view, mine }: BenchLive,
+  play: PlayPhase,
+  checksLong: boolean,
+): string | null {
   const isAway = status === 'away' || status === 'connecting'
   if (play.phase === 'time-up') return t(isAway ? 'bench:timeUpAway' : 'bench:timeUp')
-  if (play.phase === 'checking') return t(isAway ? 'bench:checkingAway' : 'bench:checking')
+  if (play.phase === 'checking' && isAway) return t('bench:checkingAway')
+  if (play.phase === 'checking') return checksLong ? t('bench:checking') : null
   if (isAway) return t('bench:away')
   if (play.phase === 'paused') return t('bench:paused')
-  return play.phase === 'countdown' ? t('bench:countdown.sentence') : null
+  if (play.phase === 'countdown') return t('bench:countdown.sentence')
+  // Said until the first turn; then the child has other things to read.
+  const isLate = view?.me.late === true && mine?.number === 1 && mine.steps.length === 0
+  return isLate ? t('bench:late') : null
 }

@@ -29,9 +29,15 @@ export const TurnRibbon = memo(function TurnRibbon({ turns, reached, goesOn }: T
 
   const words = turns.length === 0 ? t('bench:line.noTurns') : turns.map(writtenTurn).join(' ')
   return (
-    // A long ribbon scrolls, so it can be reached and scrolled by key.
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls has to be in the order of Tab.
-    <section ref={strip} className={styles.strip} dir="ltr" tabIndex={0} aria-label={t('bench:line.ribbon')}>
+    <section
+      ref={strip}
+      className={styles.strip}
+      dir="ltr"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: a long ribbon scrolls, so it has to be in the order of Tab.
+      tabIndex={0}
+      data-own-arrows
+      aria-label={t('bench:line.ribbon')}
+    >
       <p className="visually-hidden">{t('bench:line.ribbonWords', { turns: words })}</p>
       <div
         className={classNames(styles.ribbon, reached && styles.inked)}
@@ -46,7 +52,7 @@ export const TurnRibbon = memo(function TurnRibbon({ turns, reached, goesOn }: T
             <Sign of="reached" />
           </span>
         )}
-        {goesOn && !reached && <span className={styles.next} />}
+        {goesOn && <span className={styles.next} />}
       </div>
     </section>
   )

@@ -24,7 +24,7 @@ export function useShortcuts(on: boolean, acts: ShortcutActs): boolean {
       if (event.defaultPrevented || isTyping(event.target) || document.querySelector('dialog[open]') !== null) return
       const now = latest.current
       const shortcut = readShortcut(event, now.halfNext)
-      if (shortcut === null) return
+      if (shortcut === null || (shortcut.kind === 'look' && hasOwnArrows(event.target))) return
       if (shortcut.kind === 'drop') {
         if (!now.halfNext) now.acts.onDrop()
         setHalfNext(false)
@@ -44,6 +44,11 @@ export function useShortcuts(on: boolean, acts: ShortcutActs): boolean {
   }, [on])
 
   return halfNext
+}
+
+/** The arrows scroll a long ribbon while it has the focus. */
+function hasOwnArrows(target: EventTarget | null): boolean {
+  return target instanceof Element && target.closest('[data-own-arrows]') !== null
 }
 
 function isTyping(target: EventTarget | null): boolean {

@@ -1,7 +1,6 @@
 /** In the room, no round yet: a solved cube to turn as one likes. Also after a round was called off. */
 
 import { useTranslation } from 'react-i18next'
-import { codeInSyllables } from './room-code-words.ts'
 import type { BenchFace } from './bench-face.ts'
 import { BenchLayout } from './bench-layout.tsx'
 import type { BenchScreenProps } from './bench-props.ts'
@@ -9,6 +8,7 @@ import type { BenchSettings } from './bench-settings.ts'
 import { CubeInWords } from './cube-in-words.tsx'
 import { Hands } from './hands.tsx'
 import { usePracticeCube } from './practice-cube.ts'
+import { codeInSyllables } from './room-code-words.ts'
 import { RoundHead } from './round-head.tsx'
 import styles from './wait-for-round.module.css'
 
@@ -55,12 +55,7 @@ export function WaitForRound({ live, acts, face, liked, onOpenLook }: WaitForRou
         onStuck={acts.askForHelp}
         onOpenLook={onOpenLook}
       />
-      <CubeInWords
-        position={practice.cube.position}
-        baseColour={baseColour}
-        settings={null}
-        seen={liked.cubeInWords}
-      />
+      <CubeInWords position={practice.cube.position} baseColour={baseColour} settings={null} seen={liked.cubeInWords} />
     </BenchLayout>
   )
 }

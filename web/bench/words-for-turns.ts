@@ -14,7 +14,9 @@ export function writtenTurn(turn: Turn): string {
 }
 
 export function turnWords(t: TFunction, turn: Turn): string {
-  return turnKind(turn) === 'wide' ? t('bench:turn.wide', { name: writtenTurn(turn) }) : t(`bench:turn.${turnName(turn)}`)
+  return turnKind(turn) === 'wide'
+    ? t('bench:turn.wide', { name: writtenTurn(turn) })
+    : t(`bench:turn.${turnName(turn)}`)
 }
 
 /** "Right layer up. 7 turns so far. 3 of 4 top edges show yellow." What did not change is not said again. */

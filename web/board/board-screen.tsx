@@ -18,7 +18,9 @@ type BoardScreenProps = { view: BoardView; nowMs: number }
 export function BoardScreen({ view, nowMs }: BoardScreenProps) {
   const { t } = useTranslation()
   const [stoodStill, setStoodStill] = useState<BoardView | null>(null)
-  const tools = <BoardTools standsStill={stoodStill !== null} onStandStill={(still) => setStoodStill(still ? view : null)} />
+  const tools = (
+    <BoardTools standsStill={stoodStill !== null} onStandStill={(still) => setStoodStill(still ? view : null)} />
+  )
   // Another round ends a standstill by itself: nobody wants to look at the last one for ever.
   const shown = stoodStill !== null && stoodStill.round?.id === view.round?.id ? stoodStill : view
   const { room, round } = shown

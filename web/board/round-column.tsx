@@ -28,7 +28,12 @@ export function RoundColumn({ view, round, nowMs, tools }: RoundColumnProps) {
       </div>
       <h1>{words.title}</h1>
       <div className={styles.goal}>
-        <GoalPicture stage={settings.to} baseColour={settings.baseColour} label={words.picture} className={styles.picture} />
+        <GoalPicture
+          stage={settings.to}
+          baseColour={settings.baseColour}
+          label={words.picture}
+          className={styles.picture}
+        />
         <p>{words.sentence}</p>
       </div>
 

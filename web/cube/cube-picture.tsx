@@ -4,9 +4,9 @@ import { memo } from 'react'
 import type { Colour } from '../../engine/cube/colour-scheme.ts'
 import styles from './cube-picture.module.css'
 import { STICKER_PLACES } from './cube-space.ts'
-import { FLAT_BODY, FLAT_VIEW_BOX, flatFace, flatMatrix, flatSticker, SEEN_FACES } from './flat-drawing.ts'
-import { coloursByHomeFace, type MarkStyle } from './sticker-colours.ts'
+import { FLAT_VIEW_BOX, type FlatView, flatFace, flatMatrix, flatSticker, SEEN_FACES } from './flat-drawing.ts'
 import colourStyles from './sticker-colours.module.css'
+import { coloursByHomeFace, type MarkStyle } from './sticker-colours.ts'
 import { StickerMark } from './sticker-mark.tsx'
 
 export type CubePictureProps = {
@@ -16,17 +16,21 @@ export type CubePictureProps = {
   /** 54 flags; where 0 the sticker does not matter. All matter when left out. */
   readonly matters?: Uint8Array | undefined
   readonly marks?: MarkStyle | undefined
+  /** From above right, as the cube is held; from below right where the bottom is what matters. */
+  readonly from?: FlatView | undefined
   readonly label: string
   readonly className?: string | undefined
 }
 
 export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
-  const { stickers, baseColour, matters, marks = 'plain', label, className } = props
+  const { stickers, baseColour, matters, marks = 'plain', from = 'above', label, className } = props
   const colours = coloursByHomeFace(baseColour)
   return (
     <svg className={`${styles.cube} ${className ?? ''}`} viewBox={FLAT_VIEW_BOX} role="img" aria-label={label}>
-      <polygon className={styles.body} points={FLAT_BODY} />
-      {SEEN_STICKERS.map((place) => {
+      {SEEN_FACES[from].map((face) => (
+        <polygon key={face} className={styles.body} points={flatFace(face, from)} />
+      ))}
+      {SEEN_STICKERS[from].map((place) => {
         const isShown = matters === undefined || matters[place.index] === 1
         const colour = colours[stickers[place.index]]
         return (
@@ -36,19 +40,21 @@ export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
           </g>
         )
       })}
-      <polygon className={styles.frontLight} points={FRONT} />
-      <polygon className={styles.rightLight} points={RIGHT} />
+      {from === 'below' && <polygon className={styles.rightLight} points={flatFace('D', from)} />}
+      <polygon className={styles.frontLight} points={flatFace('F', from)} />
+      <polygon className={styles.rightLight} points={flatFace('R', from)} />
     </svg>
   )
 })
 
-const FRONT = flatFace('F')
-const RIGHT = flatFace('R')
-
 // Optimisation: a wall shows thirty of these, so the geometry is written out once.
-const SEEN_STICKERS = STICKER_PLACES.filter((place) => (SEEN_FACES as readonly string[]).includes(place.face)).map((place) => ({
-  index: place.index,
-  whole: flatSticker(place, true),
-  small: flatSticker(place, false),
-  matrix: flatMatrix(place),
-}))
+const SEEN_STICKERS = { above: seenStickers('above'), below: seenStickers('below') } as const
+
+function seenStickers(view: FlatView) {
+  return STICKER_PLACES.filter((place) => SEEN_FACES[view].some((face) => face === place.face)).map((place) => ({
+    index: place.index,
+    whole: flatSticker(place, true, view),
+    small: flatSticker(place, false, view),
+    matrix: flatMatrix(place, view),
+  }))
+}

@@ -3,10 +3,10 @@
  * that points where the finger goes on the screen is meant, from wherever the eye looks.
  */
 
+import type { Turn } from '../../engine/cube/turns.ts'
 import { AXES, type Axis, cross, FACE_FRAMES, STICKER_PLACES, type Vector } from './cube-space.ts'
 import { turnOfLayer } from './layer-rotation.ts'
 import { directionOnScreen, type Look } from './look-around.ts'
-import type { Turn } from '../../engine/cube/turns.ts'
 
 export type Drag = { readonly x: number; readonly y: number }
 

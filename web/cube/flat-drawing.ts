@@ -1,17 +1,22 @@
 /**
  * The flat drawing of a cube: yaw 36, pitch 30 degrees, no perspective. It agrees with the turning cube near enough for
  * the two to be compared side by side. Everything is in units of one small cube.
+ *
+ * A goal that lies at the bottom is seen from below, or it could not be seen at all.
  */
 
+import type { Face } from '../../engine/cube/faces.ts'
 import { add, FACE_FRAMES, type StickerPlace, scale, type Vector } from './cube-space.ts'
 import { directionOnScreen, type Look } from './look-around.ts'
 
-const FLAT_LOOK: Look = { pitch: -30, yaw: -36 }
+export type FlatView = 'above' | 'below'
 
-/** The faces that the drawing shows. */
-export const SEEN_FACES = ['U', 'F', 'R'] as const
+const LOOKS: Readonly<Record<FlatView, Look>> = { above: { pitch: -30, yaw: -36 }, below: { pitch: 30, yaw: -36 } }
 
-/** Half the side of what is drawn: the cube's silhouette with its stroke. */
+/** The faces that each view shows. */
+export const SEEN_FACES = { above: ['U', 'F', 'R'], below: ['D', 'F', 'R'] } as const satisfies Record<FlatView, Face[]>
+
+/** The silhouette with its stroke; it is the same from above and from below. */
 export const FLAT_VIEW_BOX = '-2.195 -2.447 4.39 4.893'
 
 /** Side of a sticker; one that does not matter is grey AND smaller, so that a white goal is safe too. */
@@ -20,36 +25,26 @@ const STICKER_SIDE_NOT_MATTERING = 0.57
 /** A round stroke of this width in the same colour gives the soft corners; the polygon is smaller by as much. */
 export const STICKER_STROKE = 0.13
 
-export function flatPoint(place: Vector): readonly [number, number] {
-  return directionOnScreen(place, FLAT_LOOK)
+export function flatPoint(place: Vector, view: FlatView = 'above'): readonly [number, number] {
+  return directionOnScreen(place, LOOKS[view])
 }
 
-/** The corners of the three faces that are seen, as `points` of one polygon: the body. */
-export const FLAT_BODY = points([
-  [-1.5, -1.5, -1.5],
-  [1.5, -1.5, -1.5],
-  [1.5, 1.5, -1.5],
-  [1.5, 1.5, 1.5],
-  [-1.5, 1.5, 1.5],
-  [-1.5, -1.5, 1.5],
-])
-
-/** A whole face, to lay the light over it. */
-export function flatFace(face: (typeof SEEN_FACES)[number]): string {
+/** A whole face, to lay the body under it or the light over it. */
+export function flatFace(face: Face, view: FlatView): string {
   const { right, down, out } = FACE_FRAMES[face]
-  return points(corners(scale(out, 1.5), right, down, 1.5))
+  return points(corners(scale(out, 1.5), right, down, 1.5), view)
 }
 
-export function flatSticker(place: StickerPlace, matters: boolean): string {
+export function flatSticker(place: StickerPlace, matters: boolean, view: FlatView): string {
   const { right, down } = FACE_FRAMES[place.face]
   const side = (matters ? STICKER_SIDE : STICKER_SIDE_NOT_MATTERING) - STICKER_STROKE
-  return points(corners(place.centre, right, down, side / 2))
+  return points(corners(place.centre, right, down, side / 2), view)
 }
 
 /** Puts a mark that is drawn in a unit square into the plane of the sticker. */
-export function flatMatrix(place: StickerPlace): string {
+export function flatMatrix(place: StickerPlace, view: FlatView): string {
   const { right, down } = FACE_FRAMES[place.face]
-  return `matrix(${[...flatPoint(right), ...flatPoint(down), ...flatPoint(place.centre)].map(short).join(' ')})`
+  return `matrix(${[right, down, place.centre].flatMap((vector) => flatPoint(vector, view).map(short)).join(' ')})`
 }
 
 /** A line through places in space, as path data. */
@@ -66,8 +61,8 @@ function corners(centre: Vector, right: Vector, down: Vector, half: number): Vec
   ]
 }
 
-function points(places: readonly Vector[]): string {
-  return places.map((place) => flatPoint(place).map(short).join(',')).join(' ')
+function points(places: readonly Vector[], view: FlatView): string {
+  return places.map((place) => flatPoint(place, view).map(short).join(',')).join(' ')
 }
 
 /** Three places are a hundredth of a pixel at the largest size; more only make the page longer. */

@@ -18,7 +18,11 @@ export type GoalPictureProps = {
 }
 
 export const GoalPicture = memo(function GoalPicture({ stage, ...drawing }: GoalPictureProps) {
-  return <CubePicture stickers={SOLVED_STICKERS} matters={stickersThatMatter(stage)} {...drawing} />
+  const from = stage <= LAST_BOTTOM_STAGE ? 'below' : 'above'
+  return <CubePicture stickers={SOLVED_STICKERS} matters={stickersThatMatter(stage)} from={from} {...drawing} />
 })
+
+/** The goals of the first two stages lie at the bottom: from above, a cross would be two lonely edges. */
+const LAST_BOTTOM_STAGE = 2
 
 const SOLVED_STICKERS = stickersOf(solvedCube())

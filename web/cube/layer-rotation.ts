@@ -54,7 +54,10 @@ export function isInLayers(piece: Vector, { axis, layers }: Layers): boolean {
  *
  * @returns top, right, bottom, left, as in CSS; null when the sticker lies outside the layer
  */
-export function outlineSides(place: StickerPlace, layers: Layers): readonly [boolean, boolean, boolean, boolean] | null {
+export function outlineSides(
+  place: StickerPlace,
+  layers: Layers,
+): readonly [boolean, boolean, boolean, boolean] | null {
   if (!isInLayers(place.piece, layers)) return null
   const isOutside = (rows: number, columns: number) => {
     const row = place.row + rows

@@ -26,7 +26,9 @@ type Shown = { readonly position: CubePosition; readonly coming: ShownTurn | nul
 /**
  * @returns what to draw now, what to call when the layer has come in, and what shows all that is on its way at once
  */
-export function useShownTurns(cube: CubeInHand): Shown & { readonly onCameIn: () => void; readonly showAll: () => void } {
+export function useShownTurns(
+  cube: CubeInHand,
+): Shown & { readonly onCameIn: () => void; readonly showAll: () => void } {
   const [shown, setShown] = useState<Shown>({ position: cube.position, coming: null })
   const last = useRef<CubeInHand>(cube)
   const waiting = useRef<readonly Turn[]>([])
@@ -39,7 +41,10 @@ export function useShownTurns(cube: CubeInHand): Shown & { readonly onCameIn: ()
     applyTurn(position, turn)
     waiting.current = rest
     serial.current += 1
-    setShown({ position, coming: { turn, ms: timeOf(turn) * (rest.length > 0 ? IN_A_ROW : 1), serial: serial.current } })
+    setShown({
+      position,
+      coming: { turn, ms: timeOf(turn) * (rest.length > 0 ? IN_A_ROW : 1), serial: serial.current },
+    })
   }
 
   const showAll = () => {

@@ -8,13 +8,13 @@ import type { Colour } from '../../engine/cube/colour-scheme.ts'
 import { stickersOf } from '../../engine/cube/stickers.ts'
 import type { Turn } from '../../engine/cube/turns.ts'
 import { classNames } from '../ui/class-names.ts'
-import { FACE_FRAMES, STICKER_PLACES } from './cube-space.ts'
+import { type FACE_FRAMES, STICKER_PLACES } from './cube-space.ts'
 import { type Layers, outlineSides, rotationOf } from './layer-rotation.ts'
 import type { Look } from './look-around.ts'
 import { layerMotion, N_PLATES } from './rotate-layers.ts'
 import { useShownTurns } from './show-turns.ts'
-import { coloursByHomeFace, type MarkStyle } from './sticker-colours.ts'
 import colourStyles from './sticker-colours.module.css'
+import { coloursByHomeFace, type MarkStyle } from './sticker-colours.ts'
 import { StickerMark } from './sticker-mark.tsx'
 import styles from './turning-cube.module.css'
 import type { CubeInHand } from './turns-between.ts'
@@ -61,15 +61,17 @@ export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
           const colour = colours[stickers[index]]
           return (
             <div
-              key={index}
+              key={place.index}
               className={classNames(styles.tile, colourStyles[colour], LIGHTS[place.face])}
-              style={outlined === null ? TILE_STYLES[index] : { ...TILE_STYLES[index], ...outlineStyle(index, outlined) }}
+              style={
+                outlined === null ? TILE_STYLES[index] : { ...TILE_STYLES[index], ...outlineStyle(index, outlined) }
+              }
               data-sticker={index}
               ref={keepIn(tiles, index)}
             >
               <i className={styles.sticker}>
                 {marks !== 'plain' && (
-                  <svg viewBox="-.41 -.41 .82 .82">
+                  <svg aria-hidden="true" viewBox="-.41 -.41 .82 .82">
                     <StickerMark colour={colour} marks={marks} />
                   </svg>
                 )}
@@ -85,7 +87,14 @@ export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
 const PLATES = Array.from({ length: N_PLATES }, (_, plate) => plate)
 
 /** Light: front 2 %, right 8 % darker, and so their opposites. */
-const LIGHTS = { U: '', D: styles.sideLight, F: styles.frontLight, B: styles.frontLight, R: styles.sideLight, L: styles.sideLight }
+const LIGHTS = {
+  U: '',
+  D: styles.sideLight,
+  F: styles.frontLight,
+  B: styles.frontLight,
+  R: styles.sideLight,
+  L: styles.sideLight,
+}
 
 const FACE_ROTATIONS: Readonly<Record<keyof typeof FACE_FRAMES, string>> = {
   U: 'rotateX(90deg)',
@@ -105,7 +114,10 @@ function outlineStyle(index: number, layers: Layers): CSSProperties {
   if (sides === null) return {}
   // Where the outline does not run it goes on into the next tile, so there it must reach the edge.
   const onSides = (length: string) => sides.map((runs) => (runs ? length : '0px')).join(' ')
-  return { '--outline': onSides('var(--outline-width)'), '--outline-inset': onSides('var(--outline-gap)') } as CSSProperties
+  return {
+    '--outline': onSides('var(--outline-width)'),
+    '--outline-inset': onSides('var(--outline-gap)'),
+  } as CSSProperties
 }
 
 function drawnCube() {

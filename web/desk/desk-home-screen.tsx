@@ -62,14 +62,21 @@ export function DeskHomeScreen({ home, refusal, openRoom, watchRoom }: DeskHomeS
 
 function OpenRoom({ room, onGo }: { room: DeskHome['rooms'][number]; onGo: () => void }) {
   const { t, i18n } = useTranslation()
-  const time = new Intl.DateTimeFormat(i18n.language, { hour: 'numeric', minute: '2-digit', weekday: 'short' }).format(room.openedAtMs)
+  const time = new Intl.DateTimeFormat(i18n.language, { hour: 'numeric', minute: '2-digit', weekday: 'short' }).format(
+    room.openedAtMs,
+  )
   const facts = [
     t('common:students', { count: room.nStudents }),
     t('desk:home.roundsPlayed', { count: room.nRounds }),
     room.playing ? t('desk:home.playing') : t('desk:home.openedAt', { time }),
   ]
   return (
-    <button type="button" className={styles.room} onClick={onGo} aria-label={`${t('desk:home.goTo', { code: room.code })}. ${facts.join(', ')}`}>
+    <button
+      type="button"
+      className={styles.room}
+      onClick={onGo}
+      aria-label={`${t('desk:home.goTo', { code: room.code })}. ${facts.join(', ')}`}
+    >
       <b>{room.code}</b>
       <span>{facts.join(' · ')}</span>
       <Icon of="onward" />

@@ -2,14 +2,38 @@
 
 import { useEffect } from 'react'
 import { useTranslation } from 'react-i18next'
+import type { RoomId } from '../../engine/contest/ids.ts'
 import { beginDesk, deskActs, useDesk } from '../live/desk-live.ts'
 import { useServerNow } from '../live/server-clock.ts'
 import { AwayLine } from '../parts/away-line.tsx'
 import { Waiting } from '../parts/waiting.tsx'
 import { FaultBoundary } from '../ui/fault-boundary.tsx'
+import type { RoomActs } from './desk-acts.ts'
 import { DeskHomeScreen } from './desk-home-screen.tsx'
 import { DeskRoomScreen } from './desk-room-screen.tsx'
+import { rememberedRoom, rememberRoom } from './remember-room.ts'
 import { SignedOut } from './signed-out.tsx'
+
+const roomActs: RoomActs = {
+  ...deskActs,
+  stopWatching: () => {
+    rememberRoom(null)
+    deskActs.stopWatching()
+  },
+  closeRoom: () => {
+    rememberRoom(null)
+    deskActs.closeRoom()
+  },
+}
+
+function watchRoom(id: RoomId): void {
+  rememberRoom(id)
+  deskActs.watchRoom(id)
+}
+
+async function openRoom(): Promise<void> {
+  rememberRoom(await deskActs.openRoom())
+}
 
 export default function Desk() {
   const { t } = useTranslation()
@@ -17,15 +41,22 @@ export default function Desk() {
   const nowMs = useServerNow()
   useEffect(beginDesk, [])
 
+  const remembered = rememberedRoom()
+  const comesBack =
+    view === null && refusal === null && home?.rooms.some((room) => room.id === remembered) ? remembered : null
+  useEffect(() => {
+    if (comesBack !== null) deskActs.watchRoom(comesBack)
+  }, [comesBack])
+
   if (status === 'signed-out') return <SignedOut reason={null} />
   return (
     <>
       {view !== null ? (
         <FaultBoundary key={view.room.id}>
-          <DeskRoomScreen view={view} nowMs={nowMs} refusal={refusal} acts={deskActs} />
+          <DeskRoomScreen view={view} nowMs={nowMs} refusal={refusal} acts={roomActs} />
         </FaultBoundary>
-      ) : home !== null ? (
-        <DeskHomeScreen home={home} refusal={refusal} openRoom={deskActs.openRoom} watchRoom={deskActs.watchRoom} />
+      ) : home !== null && comesBack === null ? (
+        <DeskHomeScreen home={home} refusal={refusal} openRoom={openRoom} watchRoom={watchRoom} />
       ) : (
         <Waiting words={t('common:connecting')} />
       )}

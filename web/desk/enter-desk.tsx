@@ -25,7 +25,8 @@ export default function EnterDesk() {
       return
     }
     void deskActs.redeemLink(key).then((refusal) => {
-      if (refusal === null) goTo('/desk', { replace: true })
+      // A fresh page: its connection carries the session from the first handshake on.
+      if (refusal === null) window.location.replace('/desk')
       else setReason(refusalWords(t, refusal))
     })
   }, [goTo, t])

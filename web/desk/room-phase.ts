@@ -6,9 +6,7 @@ import type { DeskView } from '../../engine/wire/views.ts'
 
 export type RoomPhase =
   /** Before the first round, or between two when the settings are opened. */
-  | 'planning'
-  | 'playing'
-  | 'ended'
+  'planning' | 'playing' | 'ended'
 
 /** @param opensSettings whether the teacher has opened the settings after a round */
 export function roomPhase({ round }: Pick<DeskView, 'round'>, opensSettings: boolean): RoomPhase {

@@ -6,8 +6,8 @@ import type { DeskView } from '../../engine/wire/views.ts'
 import { AskFirst } from '../ui/ask-first.tsx'
 import { Button } from '../ui/button.tsx'
 import type { RoomActs } from './desk-acts.ts'
-import styles from './round-acts.module.css'
 import type { RoomPhase } from './room-phase.ts'
+import styles from './round-acts.module.css'
 import { MINUTE_MS } from './time-limits.ts'
 
 type RoundActsProps = { view: DeskView; phase: RoomPhase; acts: RoomActs; onPlan: (plan: boolean) => void }

@@ -19,7 +19,10 @@ type CodeFieldProps = {
 }
 
 /** The places of the letters, as the code is read aloud: two times three. */
-const SYLLABLES = [[0, 1, 2], [3, 4, 5]] as const
+const SYLLABLES = [
+  [0, 1, 2],
+  [3, 4, 5],
+] as const
 
 export function CodeField({ id, field, letters, onChange, refused, describedBy }: CodeFieldProps) {
   const [caret, setCaret] = useState(letters.length)

@@ -7,8 +7,11 @@ import { NAME_LENGTH_MAX } from '../../engine/contest/limits.ts'
 export type PickBelow = (n: number) => number
 
 export function makeNickname(t: TFunction, pickBelow: PickBelow): string {
-  return joinWords(t('join:nickname.first').split(','), t('join:nickname.second').split(','), pickBelow, (first, second) =>
-    t('join:nickname.both', { first, second }),
+  return joinWords(
+    t('join:nickname.first').split(','),
+    t('join:nickname.second').split(','),
+    pickBelow,
+    (first, second) => t('join:nickname.both', { first, second }),
   )
 }
 

@@ -48,7 +48,7 @@ export function GatherPanel({ code, addresses, names, locked, pretend, nextRound
             <p className={styles.label}>{t('join:gather.openAddress')}</p>
             <p className={styles.address}>{address ?? t('join:gather.noAddress')}</p>
           </div>
-          <div>
+          <div className={styles.code}>
             <p className={styles.label}>{t('join:gather.typeCode')}</p>
             <CodeSquares code={code} />
           </div>

@@ -7,11 +7,20 @@ import { ClockFace } from '../ui/clock-face.tsx'
 
 const HOUR_MS = 3_600_000
 
-export function RoundClockFace({ round, nowMs, className }: { round: RoundView; nowMs: number; className?: string | undefined }) {
+export function RoundClockFace({
+  round,
+  nowMs,
+  className,
+}: {
+  round: RoundView
+  nowMs: number
+  className?: string | undefined
+}) {
   const { clock, settings } = round
   const left = leftMs(clock, nowMs)
   // Ended early, the clock shows what was played: nought left would be no news.
-  const runsDown = settings.timeLimitMs !== null && left !== null && !(clock.phase === 'ended' && clock.reason === 'teacher')
+  const runsDown =
+    settings.timeLimitMs !== null && left !== null && !(clock.phase === 'ended' && clock.reason === 'teacher')
   const ms = runsDown ? left : playedMs(clock, nowMs)
   return <ClockFace ms={ms} direction={runsDown ? 'down' : 'up'} isLong={ms >= HOUR_MS} className={className} />
 }

@@ -17,7 +17,12 @@ export function stageWords(t: TFunction, stage: Stage, baseColour: Colour): Stag
   const colours = colourWords(t, baseColour)
   const title = t(`common:stage.${stage}.title`, colours)
   const sentence = t(`common:stage.${stage}.sentence`, colours)
-  return { title, sentence, short: t(`common:stage.${stage}.short`, colours), picture: t('common:goalPicture', { title, sentence }) }
+  return {
+    title,
+    sentence,
+    short: t(`common:stage.${stage}.short`, colours),
+    picture: t('common:goalPicture', { title, sentence }),
+  }
 }
 
 /** "stage 4" or "stages 4 to 6". */

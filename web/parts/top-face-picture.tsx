@@ -4,11 +4,11 @@
  */
 
 import type { Colour } from '../../engine/cube/colour-scheme.ts'
-import { type LastLayerStage } from '../../engine/method/cases.ts'
-import { coloursByHomeFace } from '../cube/sticker-colours.ts'
+import type { LastLayerStage } from '../../engine/method/cases.ts'
 import colourStyles from '../cube/sticker-colours.module.css'
+import { coloursByHomeFace } from '../cube/sticker-colours.ts'
 import { classNames } from '../ui/class-names.ts'
-import { caseStickers, type CaseSticker } from './case-stickers.ts'
+import { type CaseSticker, caseStickers } from './case-stickers.ts'
 import styles from './top-face-picture.module.css'
 
 type TopFacePictureProps = { stage: LastLayerStage; stickers: Uint8Array; baseColour: Colour }
@@ -26,7 +26,10 @@ export function TopFacePicture({ stage, stickers, baseColour }: TopFacePicturePr
           key={sticker.index}
           {...place(sticker)}
           rx="0.12"
-          className={classNames(styles.sticker, sticker.matters ? colourStyles[colours[stickers[sticker.index]]] : styles.dark)}
+          className={classNames(
+            styles.sticker,
+            sticker.matters ? colourStyles[colours[stickers[sticker.index]]] : styles.dark,
+          )}
         />
       ))}
     </svg>

@@ -13,7 +13,9 @@ export function useBoxSize<Box extends HTMLElement>(): readonly [RefObject<Box |
     const measure = () => {
       const { clientWidth, clientHeight } = element
       setSize((last) =>
-        last?.widthPx === clientWidth && last.heightPx === clientHeight ? last : { widthPx: clientWidth, heightPx: clientHeight },
+        last?.widthPx === clientWidth && last.heightPx === clientHeight
+          ? last
+          : { widthPx: clientWidth, heightPx: clientHeight },
       )
     }
     measure()

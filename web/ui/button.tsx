@@ -18,7 +18,15 @@ type ButtonProps = Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'className'> & 
   children: ReactNode
 }
 
-export function Button({ look = 'plain', size = 'normal', icon, wide = false, className, children, ...rest }: ButtonProps) {
+export function Button({
+  look = 'plain',
+  size = 'normal',
+  icon,
+  wide = false,
+  className,
+  children,
+  ...rest
+}: ButtonProps) {
   return (
     <button
       type="button"
@@ -34,7 +42,12 @@ export function Button({ look = 'plain', size = 'normal', icon, wide = false, cl
 /** A link that looks like a button, for what opens a page of its own. */
 export function ButtonLink({ href, icon, children }: { href: string; icon?: IconName; children: ReactNode }) {
   return (
-    <a className={classNames(styles.button, LOOKS.plain, styles.link)} href={href} target="_blank" rel="noopener noreferrer">
+    <a
+      className={classNames(styles.button, LOOKS.plain, styles.link)}
+      href={href}
+      target="_blank"
+      rel="noopener noreferrer"
+    >
       {icon !== undefined && <Icon of={icon} />}
       {children}
     </a>

@@ -6,7 +6,9 @@ import styles from './notice.module.css'
 export function Notice({ children }: { children: ReactNode }) {
   return (
     <div className={styles.notice} role="status" aria-live="polite">
-      {children !== null && children !== undefined && children !== false && <div className={styles.line}>{children}</div>}
+      {children !== null && children !== undefined && children !== false && (
+        <div className={styles.line}>{children}</div>
+      )}
     </div>
   )
 }

@@ -4,7 +4,11 @@ import { type ReactNode, useId } from 'react'
 import { classNames } from './class-names.ts'
 import styles from './segmented-choice.module.css'
 
-export type Segment<Value extends string> = { readonly value: Value; readonly label: ReactNode; readonly disabled?: boolean }
+export type Segment<Value extends string> = {
+  readonly value: Value
+  readonly label: ReactNode
+  readonly disabled?: boolean
+}
 
 type SegmentedChoiceProps<Value extends string> = {
   legend: string

@@ -71,16 +71,14 @@ describe('the board', () => {
       hasReached: fc.boolean(),
       progress: fc.nat(4),
     })
-    const anyBoard = fc
-      .array(anyLane, { maxLength: 40 })
-      .map((all) =>
-        all.map((each, index) =>
-          lane(each.name, each.hasReached ? [each.turns, each.momentMs] : null, {
-            seatId: `s${index}` as SeatId,
-            progress: each.progress,
-          }),
-        ),
-      )
+    const anyBoard = fc.array(anyLane, { maxLength: 40 }).map((all) =>
+      all.map((each, index) =>
+        lane(each.name, each.hasReached ? [each.turns, each.momentMs] : null, {
+          seatId: `s${index}` as SeatId,
+          progress: each.progress,
+        }),
+      ),
+    )
     fc.assert(
       fc.property(
         anyBoard,

@@ -59,9 +59,10 @@ test('[CU12] turning a cube in place takes no memory; turning a copy takes some,
   const inPlace = bytesPerPortion(() => {
     for (let round = 0; round < 20; round++) applyTurns(position, sequence)
   }, 50)
+  const fewTurns = sequence.slice(0, 50)
   const copying = bytesPerPortion(() => {
-    for (const turn of sequence) afterTurns(position, [turn])
+    for (const turn of fewTurns) afterTurns(position, [turn])
   }, 50)
   expect(inPlace / (20 * sequence.length)).toBeLessThan(0.5)
-  expect(copying / sequence.length).toBeGreaterThan(26)
+  expect(copying / fewTurns.length).toBeGreaterThan(26)
 })

@@ -131,7 +131,8 @@ test.each([
   ['2', 200_000],
   ["R2'2", 100_000],
   ['!?', 100_000],
-  ['R2', 100_000],
+  ['R2', 1_000_000],
+  ['R ', 1_000_000],
 ])('[NO5] a very long text of %j is refused like a short one', (piece, times) => {
   expect(parseTurns(piece.repeat(times)).ok).toBe(false)
   expect(parseTurns(`${piece.repeat(times)}R`).ok).toBe(false)

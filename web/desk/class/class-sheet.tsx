@@ -40,7 +40,9 @@ export function ClassSheet({ view, onOpen }: ClassSheetProps) {
         </p>
       </div>
       {shown.length === 0 ? (
-        <p className={styles.none}>{t(students.length === 0 ? 'desk:classSheet.empty' : 'desk:classSheet.noneOfThese')}</p>
+        <p className={styles.none}>
+          {t(students.length === 0 ? 'desk:classSheet.empty' : 'desk:classSheet.noneOfThese')}
+        </p>
       ) : (
         <ul className={styles.sheet}>
           {shown.map((student) => (

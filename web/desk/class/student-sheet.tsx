@@ -72,7 +72,15 @@ export function StudentSheet({ student, onRename, onRemove, onClose }: StudentSh
   )
 }
 
-function RenameStudent({ name, onRename, onDone }: { name: string; onRename: (name: string) => void; onDone: () => void }) {
+function RenameStudent({
+  name,
+  onRename,
+  onDone,
+}: {
+  name: string
+  onRename: (name: string) => void
+  onDone: () => void
+}) {
   const { t } = useTranslation()
   const ids = { field: useId(), words: useId() }
   const [typed, setTyped] = useState(name)

@@ -39,7 +39,12 @@ export function ChooseTime({ settings, onChange }: ChooseTimeProps) {
       {hasOwn && (
         <div className={styles.own}>
           <label htmlFor={ownId}>{t('desk:plan.ownMinutes')}</label>
-          <OwnMinutes id={ownId} key={timeLimitMs} timeLimitMs={timeLimitMs} onRead={(ms) => onChange({ ...settings, timeLimitMs: ms })} />
+          <OwnMinutes
+            id={ownId}
+            key={timeLimitMs}
+            timeLimitMs={timeLimitMs}
+            onRead={(ms) => onChange({ ...settings, timeLimitMs: ms })}
+          />
         </div>
       )}
     </div>

@@ -18,7 +18,12 @@ export function SampleStart({ settings }: { settings: RoundSettings }) {
   return (
     <figure className={styles.sample}>
       {stickers !== null && (
-        <CubePicture stickers={stickers} baseColour={baseColour} label={t('desk:plan.sampleLabel')} className={styles.picture} />
+        <CubePicture
+          stickers={stickers}
+          baseColour={baseColour}
+          label={t('desk:plan.sampleLabel')}
+          className={styles.picture}
+        />
       )}
       <figcaption>
         {t('desk:plan.sample')}
@@ -30,7 +35,10 @@ export function SampleStart({ settings }: { settings: RoundSettings }) {
   )
 }
 
-function sampleStickers({ from, to, cases }: Pick<RoundSettings, 'from' | 'to' | 'cases'>, seed: Uint8Array): Uint8Array | null {
+function sampleStickers(
+  { from, to, cases }: Pick<RoundSettings, 'from' | 'to' | 'cases'>,
+  seed: Uint8Array,
+): Uint8Array | null {
   const span = { from, to }
   const random = chachaSource(seed)
   if (cases === null) return stickersOf(drawStart({ span, random }))

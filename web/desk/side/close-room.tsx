@@ -5,12 +5,13 @@ import { useTranslation } from 'react-i18next'
 import type { RoomCode } from '../../../engine/contest/ids.ts'
 import { AskFirst } from '../../ui/ask-first.tsx'
 import { Button } from '../../ui/button.tsx'
+import styles from './close-room.module.css'
 
 export function CloseRoom({ code, onClose }: { code: RoomCode; onClose: () => void }) {
   const { t } = useTranslation()
   const [asks, setAsks] = useState(false)
   return (
-    <>
+    <div className={styles.close}>
       <Button look="quiet" onClick={() => setAsks(true)}>
         {t('desk:side.close')}
       </Button>
@@ -23,6 +24,6 @@ export function CloseRoom({ code, onClose }: { code: RoomCode; onClose: () => vo
           onClose={() => setAsks(false)}
         />
       )}
-    </>
+    </div>
   )
 }

@@ -2,8 +2,8 @@
 
 import { useId } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { DeskView } from '../../../engine/wire/views.ts'
 import { isLastLayerStage } from '../../../engine/method/cases.ts'
+import type { DeskView } from '../../../engine/wire/views.ts'
 import { Button } from '../../ui/button.tsx'
 import styles from './pretend-class.module.css'
 

@@ -4,7 +4,6 @@ export const bench = {
   colourLetter: { white: 'W', yellow: 'Y', orange: 'O', green: 'G', red: 'R', blue: 'B' },
 
   page: 'Bench',
-  round: 'Round {{number}}',
   roundAndStage: 'Round {{number}} · {{stage}}',
   spanSentence: 'Go on from stage {{from}} to the end of stage {{to}}. {{sentence}}',
 
@@ -15,10 +14,10 @@ export const bench = {
     title: 'You are in, {{name}}',
     sentence: 'The round starts soon. Until then, turn as you like: it does not count.',
     how: 'Drag a sticker or press a key to turn. Drag beside the cube to look around.',
-    late: 'You came in late. You get the same start and the time that is left.',
     cube: 'A cube to turn as you like',
   },
-  countdown: { sentence: 'Look at the goal. The cube comes at the signal.', count: '{{count}}' },
+  countdown: { sentence: 'Look at the goal. The cube comes at the signal.' },
+  late: 'You came in late. You get the same start, and the time that is left.',
   paused: 'The round is paused. The clock stands still.',
   timeUp: 'The time is up. One moment.',
   timeUpAway: 'The time is up. When the connection is back, you see how it ended.',
@@ -94,9 +93,6 @@ export const bench = {
     key: '{{letters}}: {{words}}',
     lookBack: 'See the front',
   },
-  cube: {
-    label: 'Your cube',
-  },
   triggers: { label: 'Triggers', left: 'Left trigger', right: 'Right trigger' },
 
   tools: {
@@ -107,7 +103,7 @@ export const bench = {
     look: 'Look',
     stuck: 'I am stuck',
   },
-  reHoldPad: { label: 'Re-hold: hold the whole cube another way. It does not count.', close: 'Close' },
+  reHoldPad: { label: 'Re-hold: hold the whole cube another way. It does not count.' },
 
   startAgain: {
     title: 'Start again?',

@@ -71,14 +71,6 @@ export const common = {
     B: 'back',
   },
 
-  time: {
-    minute_one: '{{count}} minute',
-    minute_other: '{{count}} minutes',
-    second_one: '{{count}} second',
-    second_other: '{{count}} seconds',
-    minuteAndSecond: '{{minutes}} {{seconds}}',
-    noLimit: 'no clock',
-  },
   turns_one: '{{count}} turn',
   turns_other: '{{count}} turns',
   students_one: '{{count}} student',
@@ -97,14 +89,12 @@ export const common = {
   pretendClass: 'Pretend class: these students are simulated',
 
   theme: {
-    label: 'Look',
     paper: 'Paper',
     slate: 'Slate',
   },
 
   close: 'Close',
   cancel: 'Cancel',
-  back: 'Back',
   reload: 'Load again',
   loading: 'One moment',
   fault: {

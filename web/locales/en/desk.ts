@@ -27,13 +27,13 @@ export const desk = {
 
   room: {
     rooms: 'Rooms',
-    title: 'Room {{code}}',
     roomCode: 'Room code',
     roundNext: 'Round {{number}} next',
     roundOver: 'Round {{number}} is over',
     roundVoid: 'Round {{number}} is struck out',
     showRoom: 'Room',
-    savingPaused: 'The disk takes nothing just now. Turns wait on the benches and are not lost. Look at the space on the disk.',
+    savingPaused:
+      'The disk takes nothing just now. Turns wait on the benches and are not lost. Look at the space on the disk.',
     dismiss: 'All right',
   },
 
@@ -63,11 +63,9 @@ export const desk = {
     goal: 'Goal',
     goalHelp: 'Everybody starts right before it.',
     until: 'Play until',
-    untilThis: '{{title}}, then stop',
     cases: 'Cases',
     casesHelp: 'Only what is ticked is dealt.',
     allCases: 'All',
-    noCasesLeft: 'Tick at least one case.',
     time: 'Clock',
     minutesShort: '{{count}} min',
     noClock: 'none',
@@ -120,7 +118,6 @@ export const desk = {
     across: 'two pairs, across',
     beside: 'two pairs, beside',
   },
-  casePicture: 'The top: {{name}}',
 
   side: {
     title: 'Come in',
@@ -134,7 +131,6 @@ export const desk = {
     copyLink: 'Copy board link',
     copied: 'Copied',
     copyByHand: 'Select this and copy it',
-    boardLink: 'Link of the board',
     here: 'here',
     nobody: 'Nobody is here yet. Show the code to the class.',
     lock: 'Lock the room',
@@ -157,15 +153,12 @@ export const desk = {
     board: 'Board',
     view: 'What to see',
     here: 'here',
-    filter: 'Show only: {{sign}}',
-    everybody: 'Show everybody',
     best: 'best {{turns}}',
     noneOfThese: 'Nobody just now.',
     empty: 'Nobody is here yet.',
   },
 
   student: {
-    open: '{{name}}: {{state}}',
     name: 'Name',
     rename: 'Rename',
     remove: 'Remove',
@@ -174,7 +167,5 @@ export const desk = {
     turnsNow: 'turns now',
     bestTry: 'best try',
     tries: 'tries',
-    noTurns: 'no turn yet',
-    renamed: 'The name is changed everywhere.',
   },
 } as const

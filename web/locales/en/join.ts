@@ -3,7 +3,6 @@ export const join = {
   title: 'Come in',
   roomCode: 'Room code',
   roomCodeHelp: 'Six letters. They stand on the big screen.',
-  letterOf: '{{filled}} of {{all}} letters',
   codeIncomplete: 'The code has six letters. Look at the big screen again.',
   codeImpossible: 'No room has this code. Look at the big screen again.',
   whoAreYou: 'Who are you?',
@@ -16,8 +15,10 @@ export const join = {
   /** Friendly nicknames, two short words each: every first fits every second in 16 letters. */
   nickname: {
     both: '{{first}} {{second}}',
-    first: 'Brave,Bright,Calm,Clever,Eager,Gentle,Glad,Happy,Keen,Kind,Lively,Lucky,Merry,Nimble,Quick,Quiet,Ready,Steady,Sunny,Swift,Warm,Witty',
-    second: 'Badger,Beaver,Birch,Breeze,Cedar,Cloud,Comet,Dolphin,Falcon,Fern,Finch,Fox,Hare,Heron,Ibex,Kite,Lark,Lynx,Maple,Meadow,Moon,Otter,Owl,Panda,Pebble,Pine,Puffin,Raven,River,Robin,Seal,Sparrow,Star,Swan,Tiger,Willow',
+    first:
+      'Brave,Bright,Calm,Clever,Eager,Gentle,Glad,Happy,Keen,Kind,Lively,Lucky,Merry,Nimble,Quick,Quiet,Ready,Steady,Sunny,Swift,Warm,Witty',
+    second:
+      'Badger,Beaver,Birch,Breeze,Cedar,Cloud,Comet,Dolphin,Falcon,Fern,Finch,Fox,Hare,Heron,Ibex,Kite,Lark,Lynx,Maple,Meadow,Moon,Otter,Owl,Panda,Pebble,Pine,Puffin,Raven,River,Robin,Seal,Sparrow,Star,Swan,Tiger,Willow',
   },
 
   gather: {

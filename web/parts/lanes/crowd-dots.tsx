@@ -23,7 +23,9 @@ export function CrowdDots({ crowd, measures, nRowsHigh, isRest }: CrowdDotsProps
   const circles = (reached: boolean) =>
     dots
       .filter((dot) => dot.reached === reached)
-      .map((dot) => circle(dot.turns * squarePx + (dot.column + 0.5) * dotPx, heightPx - (dot.level + 0.5) * dotPx, dotPx * 0.42))
+      .map((dot) =>
+        circle(dot.turns * squarePx + (dot.column + 0.5) * dotPx, heightPx - (dot.level + 0.5) * dotPx, dotPx * 0.42),
+      )
       .join('')
   return (
     <div className={styles.crowd} style={{ height: heightPx }}>

@@ -56,6 +56,11 @@ export function measureLanes({ widthPx, heightPx, nRows, longestName }: LanePage
   return { isRoomy, rowPx, squarePx, nSquares, rulerPx, placePx, namePx, typePx }
 }
 
+/** The height that all rows take; more than the page has when they would be too low to read. */
+export function lanesHeightPx({ rulerPx, rowPx }: LaneMeasures, nRows: number): number {
+  return rulerPx + nRows * rowPx
+}
+
 /** A long name is set smaller rather than cut; what still does not fit ends in an ellipsis. */
 export function nameTypePx(nLetters: number, { namePx, typePx }: LaneMeasures): number {
   const fittingPx = namePx / (Math.max(1, nLetters) * LETTER_WIDTH)

@@ -9,7 +9,7 @@ import { type BoxSize, useBoxSize } from '../../ui/box-size.ts'
 import { classNames } from '../../ui/class-names.ts'
 import { type BoardRows, boardRows, SKIPPED, tiesOf } from './board-rows.ts'
 import { CrowdDots } from './crowd-dots.tsx'
-import { type LaneMeasures, measureLanes } from './lane-measures.ts'
+import { type LaneMeasures, lanesHeightPx, measureLanes } from './lane-measures.ts'
 import { LaneRow } from './lane-row.tsx'
 import styles from './lanes.module.css'
 import { LanesAsList } from './lanes-as-list.tsx'
@@ -32,7 +32,8 @@ export function Lanes(props: LanesProps) {
   const [box, size] = useBoxSize<HTMLDivElement>()
   return (
     <div ref={box} className={styles.box}>
-      {size !== null && (size.widthPx < PAGE_PX_MIN ? <LanesAsList {...props} /> : <LanesPage {...props} size={size} />)}
+      {size !== null &&
+        (size.widthPx < PAGE_PX_MIN ? <LanesAsList {...props} /> : <LanesPage {...props} size={size} />)}
     </div>
   )
 }
@@ -42,18 +43,27 @@ function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { siz
   const rows = boardRows(rankBoard(lanes, phase))
   const order = useShownOrder(rows.order, roundKey)
   const measures = measureLanes({ ...size, nRows: rows.nRows, longestName: longestName(lanes) })
+  // What scrolls has to be reached by the keyboard; what does not is no stop.
+  const scrolls = lanesHeightPx(measures, rows.nRows) > size.heightPx
   const rowRef = useClimbing(order, measures.rowPx)
   const ties = tiesOf({ order, lanes: rows.lanes })
   const moments = momentFigures(lanes)
   const nCrowdRows = rows.nRows - order.length
   return (
-    <div className={classNames(styles.page, !measures.isRoomy && styles.close)} style={measuresAsStyle(measures, rows)}>
+    <div
+      className={classNames(styles.page, !measures.isRoomy && styles.close, scrolls && styles.scrolls)}
+      style={measuresAsStyle(measures, rows)}
+      tabIndex={scrolls ? 0 : undefined}
+      role={scrolls ? 'region' : undefined}
+      aria-label={scrolls ? t('board:lanes') : undefined}
+    >
       <Ruler nSquares={measures.nSquares} />
       <div className={styles.sheet} />
       <ol className={styles.lanes} aria-label={t('board:lanes')}>
         {order.map((id, row) => {
           const lane = rows.lanes.get(id)
-          if (lane === undefined) return <li key={SKIPPED} ref={rowRef(SKIPPED)} className={styles.skipped} aria-hidden="true" />
+          if (lane === undefined)
+            return <li key={SKIPPED} ref={rowRef(SKIPPED)} className={styles.skipped} aria-hidden="true" />
           return (
             <LaneRow
               key={id}
@@ -77,7 +87,9 @@ function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { siz
           <b>{tie.place}</b>
         </div>
       ))}
-      {rows.crowd.length > 0 && <CrowdDots crowd={rows.crowd} measures={measures} nRowsHigh={nCrowdRows} isRest={rows.lanes.size > 0} />}
+      {rows.crowd.length > 0 && (
+        <CrowdDots crowd={rows.crowd} measures={measures} nRowsHigh={nCrowdRows} isRest={rows.lanes.size > 0} />
+      )}
     </div>
   )
 }

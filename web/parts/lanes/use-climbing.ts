@@ -19,9 +19,10 @@ export function useClimbing(order: readonly string[], rowPx: number): (id: strin
       const was = before.get(id)
       if (was === undefined || was === index) continue
       const fromPx = (was - index) * rowPx
-      rows.current
-        .get(id)
-        ?.animate([{ transform: `translateY(${fromPx}px)` }, { transform: 'none' }], { duration: CLIMB_MS, easing: EASE_SETTLE })
+      rows.current.get(id)?.animate([{ transform: `translateY(${fromPx}px)` }, { transform: 'none' }], {
+        duration: CLIMB_MS,
+        easing: EASE_SETTLE,
+      })
     }
   }, [order, rowPx])
 

@@ -1,0 +1,82 @@
+/** A student's bench. The cube is read from its words, as somebody who cannot see it would. */
+
+import { expect, type Locator, type Page } from '@playwright/test'
+import { colourOfFaces } from '../../engine/cube/colour-scheme.ts'
+import type { CubePosition } from '../../engine/cube/cube-position.ts'
+import { FACES } from '../../engine/cube/faces.ts'
+import { parseStickers } from '../../engine/cube/stickers.ts'
+import { type Turn, turnKind, turnName } from '../../engine/cube/turns.ts'
+
+export class BenchPage {
+  readonly page: Page
+  readonly pad: Locator
+  readonly words: Locator
+  readonly leftTrigger: Locator
+  readonly rightTrigger: Locator
+  readonly reHold: Locator
+  readonly takeBack: Locator
+  readonly startAgain: Locator
+  readonly stuck: Locator
+  readonly reached: Locator
+  readonly ended: Locator
+
+  constructor(page: Page) {
+    this.page = page
+    this.pad = page.getByRole('region', { name: 'Turn keys' })
+    this.words = page.getByRole('region', { name: 'The cube in words' })
+    this.leftTrigger = page.getByRole('button', { name: 'Left trigger' })
+    this.rightTrigger = page.getByRole('button', { name: 'Right trigger' })
+    this.reHold = page.getByRole('button', { name: 'Re-hold', exact: true })
+    this.takeBack = page.getByRole('button', { name: 'Take back' })
+    this.startAgain = page.getByRole('button', { name: 'Start again' })
+    this.stuck = page.getByRole('button', { name: 'I am stuck' })
+    this.reached = page.getByText(/Goal reached in \d+ turns?/)
+    this.ended = page.getByText('The round is over')
+  }
+
+  /** Waits until the signal has been given and the round can be played. */
+  async untilPlayable(): Promise<void> {
+    await expect(this.page.getByText(/of 4 top edges show/).first()).toBeAttached()
+    await expect(this.key('U')).toHaveAttribute('aria-disabled', 'false')
+  }
+
+  key(letters: string): Locator {
+    return this.pad.getByRole('button', { name: new RegExp(`^${letters}: `) })
+  }
+
+  /** One key for each turn; re-holds from their own pad. */
+  async tap(turns: readonly Turn[], how: 'click' | 'tap' = 'click'): Promise<void> {
+    for (const turn of turns) {
+      const letters = turnName(turn).replace("'", '’')
+      if (turnKind(turn) === 're-hold') {
+        await this.reHold[how]()
+        await this.page.getByRole('button', { name: new RegExp(`^${letters}: re-hold`) })[how]()
+      } else await this.key(letters)[how]()
+    }
+  }
+
+  /** The letters of the turns on the keyboard, Shift for the other way, 2 before a letter for half a turn. */
+  async type(turns: readonly Turn[]): Promise<void> {
+    for (const turn of turns) {
+      const [letter, ending] = [turnName(turn)[0], turnName(turn).slice(1)]
+      if (ending === '2') await this.page.keyboard.press('2')
+      await this.page.keyboard.press(ending === "'" ? `Shift+${letter.toUpperCase()}` : letter.toLowerCase())
+    }
+  }
+
+  /** The position as the words tell it; fails when they tell none that is legal. */
+  async position(): Promise<CubePosition> {
+    const colours = colourOfFaces('white')
+    const letterOf = Object.fromEntries(FACES.map((face) => [colours[face], face]))
+    const rows = await this.words.locator('li').allTextContents()
+    const letters = rows.flatMap((row) => row.split(', ').map((colour) => letterOf[colour.trim()]))
+    const read = parseStickers(letters.join(''))
+    if (!read.ok) throw new Error(`the words tell no legal cube: ${JSON.stringify(read.error)} in ${rows.join(' / ')}`)
+    return read.value
+  }
+
+  /** Counted turns as the screen shows them. */
+  async expectTurns(turns: number): Promise<void> {
+    await expect(this.page.getByText(new RegExp(`^${turns} turns?$`)).first()).toBeVisible()
+  }
+}

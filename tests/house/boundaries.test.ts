@@ -1,0 +1,70 @@
+/** Arrows run one way: web -> engine, server -> engine, and nothing else. Rules HO: tests/RULES.md. */
+
+import { readdirSync, readFileSync, statSync } from 'node:fs'
+import { dirname, join, relative, resolve } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { describe, expect, test } from 'vitest'
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url))
+const SCREENS = ['desk', 'board', 'bench', 'join']
+
+type Import = { readonly from: string; readonly to: string }
+
+function filesBelow(place: string): string[] {
+  return readdirSync(join(ROOT, place)).flatMap((name) => {
+    const path = join(place, name)
+    if (statSync(join(ROOT, path)).isDirectory()) return filesBelow(path)
+    return /\.(ts|tsx|mjs)$/.test(name) ? [path] : []
+  })
+}
+
+/** Every import, export-from and dynamic import of a file: `to` is a path from the root, or the name of a package. */
+export function importsOf(from: string, text: string): Import[] {
+  const found = [...text.matchAll(/(?:\bfrom\s+|\bimport\s+|\bimport\(\s*)['"]([^'"]+)['"]/g)].map((match) => match[1])
+  return found.map((to) => ({ from, to: to.startsWith('.') ? relative(ROOT, resolve(ROOT, dirname(from), to)) : to }))
+}
+
+const importsBelow = (place: string) => filesBelow(place).flatMap((file) => importsOf(file, readFileSync(join(ROOT, file), 'utf8')))
+const told = (imports: Import[]) => imports.map(({ from, to }) => `${from} -> ${to}`)
+
+describe('the house', () => {
+  test('[HO1] the engine imports itself and zod, nothing else', () => {
+    const imports = importsBelow('engine')
+    expect(imports.length).toBeGreaterThan(50)
+    expect(told(imports.filter(({ to }) => !to.startsWith('engine/') && to !== 'zod'))).toEqual([])
+  })
+
+  test('[HO1] the engine asks neither for the time nor for chance nor for the process', () => {
+    const asking = filesBelow('engine').filter((file) => {
+      const code = readFileSync(join(ROOT, file), 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '')
+      return /\bDate\.now|new Date\b|Math\.random|\bprocess\.|\bperformance\.|\bcrypto\.|\bwindow\.|\bdocument\./.test(code)
+    })
+    expect(asking).toEqual([])
+  })
+
+  test('[HO2] server and web never import each other', () => {
+    expect(told(importsBelow('server').filter(({ to }) => to.startsWith('web/')))).toEqual([])
+    expect(told(importsBelow('web').filter(({ to }) => to.startsWith('server/') || to.startsWith('node:')))).toEqual([])
+  })
+
+  test('[HO3] screens never import screens; the drawing and the small parts know no screen', () => {
+    const between = importsBelow('web').filter(({ from, to }) => {
+      const [, fromRoom] = from.split('/')
+      const [top, toRoom] = to.split('/')
+      if (top !== 'web' || from.split('/').length < 3 || fromRoom === toRoom) return false
+      const isIntoScreen = SCREENS.includes(toRoom)
+      return isIntoScreen || (['cube', 'ui'].includes(fromRoom) && !['cube', 'ui', 'locales'].includes(toRoom))
+    })
+    expect(told(between)).toEqual([])
+  })
+
+  test('[HO3] only web/live touches the socket', () => {
+    const imports = importsBelow('web').filter(({ from, to }) => to.startsWith('socket.io') && !from.startsWith('web/live/'))
+    expect(told(imports)).toEqual([])
+  })
+
+  test('[HO1] the check itself sees every kind of import', () => {
+    const text = `import a from 'x'\nimport type { B } from '../server/b.ts'\nexport { c } from "./c.ts"\nconst d = import('node:fs')\nimport './e.css'`
+    expect(importsOf('engine/f.ts', text).map(({ to }) => to)).toEqual(['x', 'server/b.ts', 'engine/c.ts', 'node:fs', 'engine/e.css'])
+  })
+})

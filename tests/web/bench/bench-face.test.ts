@@ -1,0 +1,87 @@
+import { expect, test } from 'vitest'
+import type { RoundClock } from '../../../engine/contest/round-clock.ts'
+import { DEFAULT_ROUND_SETTINGS } from '../../../engine/contest/round-settings.ts'
+import { solvedCube } from '../../../engine/cube/cube-position.ts'
+import type { BenchView, RoundView } from '../../../engine/wire/views.ts'
+import { benchFace } from '../../../web/bench/bench-face.ts'
+import type { BenchLive, LocalTry } from '../../../web/live/bench-live.ts'
+
+const NOW_MS = 100_000
+const REACHED = { turns: 11, momentMs: 9_000 }
+const RUNNING: RoundClock = { phase: 'running', startsAtMs: 90_000, endsAtMs: 200_000 }
+
+test.each<[string, Partial<BenchLive>, string]>([
+  ['an old page', { outOfDate: true }, 'out-of-date'],
+  ['another tab has the seat', { gone: 'taken-over' }, 'gone'],
+  ['no view yet', { view: null }, 'connecting'],
+  ['no round', { view: aView(null), mine: null }, 'waiting'],
+  ['a closed room', { view: { ...aView(null), room: { ...aView(null).room, closed: true } } }, 'gone'],
+  ['a round that is dealt', { view: aView({ phase: 'ready' }) }, 'waiting'],
+  ['a running round', { view: aView(RUNNING) }, 'playing'],
+  ['a running round while away', { view: aView(RUNNING), status: 'away' }, 'playing'],
+  ['an ended round', { view: aView({ phase: 'ended', startsAtMs: 1, endedAtMs: 2, reason: 'time' }) }, 'ended'],
+  ['a voided round', { view: aView({ phase: 'void', atMs: 1 }) }, 'voided'],
+])('[BE1] %s', (_, live, kind) => {
+  expect(benchFace({ ...aLive(), ...live }, NOW_MS).kind).toBe(kind)
+})
+
+test.each<[string, RoundClock, Partial<LocalTry>, object]>([
+  ['before the signal', { ...RUNNING, startsAtMs: NOW_MS + 2_001 }, {}, { phase: 'countdown', seconds: 3 }],
+  ['at the last moment', { ...RUNNING, startsAtMs: NOW_MS + 1 }, {}, { phase: 'countdown', seconds: 1 }],
+  ['at the signal', { ...RUNNING, startsAtMs: NOW_MS }, {}, { phase: 'turning' }],
+  ['while it runs', RUNNING, {}, { phase: 'turning' }],
+  ['without a clock', { ...RUNNING, endsAtMs: null }, {}, { phase: 'turning' }],
+  ['paused', { ...RUNNING, phase: 'paused', pausedAtMs: 95_000 }, {}, { phase: 'paused' }],
+  [
+    'paused after the goal',
+    { ...RUNNING, phase: 'paused', pausedAtMs: 95_000 },
+    { reached: REACHED },
+    { phase: 'reached' },
+  ],
+  ['seen here only', RUNNING, { reachedHere: true }, { phase: 'checking' }],
+  ['said by the server', RUNNING, { reachedHere: true, reached: REACHED }, { phase: 'reached' }],
+  ['time is up', { ...RUNNING, endsAtMs: NOW_MS }, {}, { phase: 'time-up' }],
+])('[BE1] in play: %s', (_, clock, mine, play) => {
+  const face = benchFace({ ...aLive(), view: aView(clock), mine: { ...aTry(), ...mine } }, NOW_MS)
+  expect(face.kind === 'playing' && face.play).toEqual(play)
+})
+
+test('[BE2] a pause in the countdown keeps the start hidden', () => {
+  const clock: RoundClock = { phase: 'paused', startsAtMs: 96_500, endsAtMs: null, pausedAtMs: 95_000 }
+  const face = benchFace({ ...aLive(), view: aView(clock) }, NOW_MS)
+  expect(face.kind === 'playing' && face.play).toEqual({ phase: 'countdown', seconds: 2 })
+})
+
+function aView(clock: RoundClock | null): BenchView {
+  const round =
+    clock === null
+      ? null
+      : ({ id: 'r', number: 1, settings: DEFAULT_ROUND_SETTINGS, start: '', clock } as unknown as RoundView)
+  return {
+    kind: 'bench',
+    room: { code: 'RAMKET', closed: false, pretend: false },
+    me: { seatId: 's', name: 'Mila', late: false, asksForHelp: false },
+    round,
+    mine: null,
+    lanes: [],
+    nReached: 0,
+    nStudents: 1,
+  } as unknown as BenchView
+}
+
+function aTry(): LocalTry {
+  return {
+    number: 1,
+    steps: [],
+    standing: [],
+    turns: 0,
+    position: solvedCube(),
+    reached: null,
+    reachedHere: false,
+    nWaiting: 0,
+  }
+}
+
+function aLive(): BenchLive {
+  return { status: 'seated', view: aView(RUNNING), mine: aTry(), gone: null, outOfDate: false, refusal: null }
+}

@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest'
+import { FACE_FRAMES, STICKER_PLACES } from '../../../web/cube/cube-space.ts'
+import { flatMatrix, flatSticker, SEEN_FACES } from '../../../web/cube/flat-drawing.ts'
+import { directionOnScreen } from '../../../web/cube/look-around.ts'
+
+// Origin: the drawn cube of our own design sheet, written there by a program of its own.
+test.each([
+  [0, true, '-0.298,-2.238 0.261,-2.036 -0.145,-1.756 -0.703,-1.959'],
+  [0, false, '-0.27,-2.151 0.086,-2.022 -0.173,-1.844 -0.529,-1.973'],
+  [18, true, '-1.97,-0.953 -1.412,-0.751 -1.412,-0.153 -1.97,-0.356'],
+  [9, true, '0.423,-0.18 0.829,-0.459 0.829,0.139 0.423,0.418'],
+])('[DR2] sticker %i has its measures', (index, matters, expected) => {
+  const drawn = flatSticker(STICKER_PLACES[index], matters, 'above')
+  const numbers = (text: string) => text.split(/[ ,]/).map(Number)
+  for (const [at, value] of numbers(drawn).entries()) expect(value).toBeCloseTo(numbers(expected)[at], 2)
+})
+
+test('[DR2] a mark lies in the plane of its sticker', () => {
+  const numbers = /matrix\((.*)\)/.exec(flatMatrix(STICKER_PLACES[22], 'above'))?.[1].split(' ').map(Number)
+  for (const [at, value] of [0.809, 0.294, 0, 0.866, -0.882, 0.607].entries())
+    expect(numbers?.[at]).toBeCloseTo(value, 2)
+})
+
+test('[DR2] each view shows the three faces that look towards the eye', () => {
+  for (const view of ['above', 'below'] as const) {
+    const pitch = view === 'above' ? -30 : 30
+    for (const [face, { right, down }] of Object.entries(FACE_FRAMES)) {
+      const [a, b] = [directionOnScreen(right, { pitch, yaw: -36 }), directionOnScreen(down, { pitch, yaw: -36 })]
+      // Seen from outside, right and down of a face run clockwise on the screen.
+      const isSeen = a[0] * b[1] - a[1] * b[0] > 0
+      expect(isSeen).toBe(SEEN_FACES[view].some((seen) => seen === face))
+    }
+  }
+})
