@@ -69,7 +69,9 @@ test('[CL1] a teacher, three students and a viewer: from the printed link to the
   await expect(desk.start).toBeVisible()
 })
 
-test('[CL2] from the printed link to the first acknowledged turn: five actions of the teacher at most, three of the student', async ({ classroom }) => {
+test('[CL2] from the printed link to the first acknowledged turn: five actions of the teacher at most, three of the student', async ({
+  classroom,
+}) => {
   let teacherActs = 0
   let studentActs = 0
   const desk = await classroom.teacher()
@@ -117,7 +119,9 @@ test('[CL3] pause, go on, add time, end and void are seen on every screen', asyn
   await ada.untilPlayable()
 })
 
-test('[CL4] the server is killed in the middle of a round: the class plays on where it stood', async ({ classroom }) => {
+test('[CL4] the server is killed in the middle of a round: the class plays on where it stood', async ({
+  classroom,
+}) => {
   const desk = await classroom.teacher()
   await desk.openRoom.click()
   const ada = await (await classroom.student()).comeIn(await desk.code(), 'Ada')
@@ -146,7 +150,9 @@ test('[CL5] a second tab takes the seat over, the first says so and can take it 
   await expect(tab.getByText('You are playing somewhere else')).toBeVisible()
 })
 
-test('[CL6] wrong code, rude name, taken name, locked room: each says what to do, beside its field', async ({ classroom }) => {
+test('[CL6] wrong code, rude name, taken name, locked room: each says what to do, beside its field', async ({
+  classroom,
+}) => {
   const desk = await classroom.teacher()
   await desk.openRoom.click()
   const code = await desk.code()

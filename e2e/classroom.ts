@@ -6,9 +6,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { AxeBuilder } from '@axe-core/playwright'
-import { test as base, type BrowserContextOptions, expect, type Page } from '@playwright/test'
-import { DeskPage } from './models/desk-page.ts'
+import { type BrowserContextOptions, test as base, expect, type Page } from '@playwright/test'
 import { ComeInPage } from './models/come-in-page.ts'
+import { DeskPage } from './models/desk-page.ts'
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
 
@@ -42,7 +42,8 @@ export const test = base.extend<{ classroom: Classroom }>({
       page.on('pageerror', (fault) => complaints.push(`${page.url()}: ${fault.message}`))
       page.on('console', (message) => {
         // A lost connection is part of some stories; the browser reports it, the page deals with it.
-        if (message.type() === 'error' && !/net::ERR_|WebSocket/.test(message.text())) complaints.push(`${page.url()}: ${message.text()}`)
+        if (message.type() === 'error' && !/net::ERR_|WebSocket/.test(message.text()))
+          complaints.push(`${page.url()}: ${message.text()}`)
       })
       return page
     }
@@ -67,8 +68,12 @@ export const test = base.extend<{ classroom: Classroom }>({
         server = await startServer(dataDir, server.port)
       },
       async expectAccessible(page, what) {
-        const result = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze()
-        const found = result.violations.map((each) => `${each.id}: ${each.nodes.map((node) => node.target.join(' ')).join(', ')}`)
+        const result = await new AxeBuilder({ page })
+          .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+          .analyze()
+        const found = result.violations.map(
+          (each) => `${each.id}: ${each.nodes.map((node) => node.target.join(' ')).join(', ')}`,
+        )
         expect(found, `${what} has no violation`).toEqual([])
       },
     })
@@ -93,7 +98,8 @@ function startServer(dataDir: string, port: number): Promise<Server> {
     for (const stream of [child.stdout, child.stderr]) stream.on('data', (part) => (output += part))
     child.stdout.on('data', () => {
       const link = /http:\/\/localhost:(\d+)\/desk\/enter#\S+/.exec(output)
-      if (link !== null && output.includes('Stop with Ctrl+C')) resolve({ child, port: Number(link[1]), link: link[0], exited })
+      if (link !== null && output.includes('Stop with Ctrl+C'))
+        resolve({ child, port: Number(link[1]), link: link[0], exited })
     })
   })
 }

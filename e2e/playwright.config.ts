@@ -2,7 +2,9 @@ import { existsSync } from 'node:fs'
 import { defineConfig } from '@playwright/test'
 
 /** Playwright's own browser where it is installed; else the system's Chromium. */
-const SYSTEM_CHROMIUM = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find((path) => existsSync(path))
+const SYSTEM_CHROMIUM = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find((path) =>
+  existsSync(path),
+)
 
 export default defineConfig({
   testDir: '.',

@@ -1,7 +1,7 @@
 /** Builds the whole server from its parts and returns what can be started and stopped. Knows no environment and no port. */
 
-import { createServer, type Server as HttpServer } from 'node:http'
 import { randomBytes } from 'node:crypto'
+import { createServer, type Server as HttpServer } from 'node:http'
 import express from 'express'
 import { nanoid } from 'nanoid'
 import type { Logger } from 'pino'

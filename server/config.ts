@@ -24,7 +24,10 @@ export type Config = {
 export function readConfig(env: NodeJS.ProcessEnv): { ok: true; config: Config } | { ok: false; faults: string[] } {
   const parsed = schema.safeParse(Object.fromEntries(Object.entries(env).filter(([, value]) => value !== '')))
   if (!parsed.success) {
-    return { ok: false, faults: parsed.error.issues.map((issue) => `${issue.path.join('.')} is not usable: ${issue.message}.`) }
+    return {
+      ok: false,
+      faults: parsed.error.issues.map((issue) => `${issue.path.join('.')} is not usable: ${issue.message}.`),
+    }
   }
   const { PORT, HOST, PUBLIC_URL, DATA_DIR, LOG_LEVEL } = parsed.data
   return {

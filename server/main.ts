@@ -6,9 +6,9 @@ import pino from 'pino'
 import { createApp } from './app.ts'
 import { readConfig } from './config.ts'
 import { localAddresses } from './http/local-addresses.ts'
+import { whereToGo } from './start/where-to-go.ts'
 import { UnusableData } from './store/sqlite-open.ts'
 import { openSqliteRecord } from './store/sqlite-record.ts'
-import { whereToGo } from './start/where-to-go.ts'
 
 const here = dirname(fileURLToPath(import.meta.url))
 const isBuilt = import.meta.url.endsWith('.js')

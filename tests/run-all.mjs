@@ -18,16 +18,30 @@ const BROWSER_REPORT = join(REPORTS, 'browser.json')
 
 const checks = [
   { what: 'Types and boundaries', command: ['tsc', '-b'] },
-  { what: 'Lint and formatting', command: ['biome', 'check', '--config-path=tests/lint/lint-rules.json', '--error-on-warnings', '.'] },
+  {
+    what: 'Lint and formatting',
+    command: ['biome', 'check', '--config-path=tests/lint/lint-rules.json', '--error-on-warnings', '.'],
+  },
   { what: 'Unused code', command: ['knip', '--config', 'tests/lint/unused-rules.json'] },
 ]
 const suites = [
   {
     what: 'Unit, published values, integration, faults',
-    command: ['vitest', 'run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${UNIT_REPORT}`],
+    command: [
+      'vitest',
+      'run',
+      '--config',
+      'tests/vitest.config.ts',
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${UNIT_REPORT}`,
+    ],
     count: () => {
       const report = JSON.parse(readFileSync(UNIT_REPORT, 'utf8'))
-      return { passed: report.numPassedTests, failed: report.numFailedTests + (report.success || report.numFailedTests > 0 ? 0 : 1) }
+      return {
+        passed: report.numPassedTests,
+        failed: report.numFailedTests + (report.success || report.numFailedTests > 0 ? 0 : 1),
+      }
     },
   },
   {

@@ -12,11 +12,26 @@ export default defineConfig({
     testTimeout: 30_000,
     hookTimeout: 30_000,
     projects: [
-      { extends: true, test: { name: 'engine', include: ['tests/engine/**/*.test.ts', 'tests/house/**/*.test.ts'], pool: 'threads' } },
-      { extends: true, test: { name: 'published', include: ['tests/published/**/*.test.ts'], testTimeout: 120_000, pool: 'threads' } },
+      {
+        extends: true,
+        test: { name: 'engine', include: ['tests/engine/**/*.test.ts', 'tests/house/**/*.test.ts'], pool: 'threads' },
+      },
+      {
+        extends: true,
+        test: { name: 'published', include: ['tests/published/**/*.test.ts'], testTimeout: 120_000, pool: 'threads' },
+      },
       { extends: true, test: { name: 'web', include: ['tests/web/**/*.test.{ts,tsx}'], pool: 'threads' } },
       { extends: true, test: { name: 'server', include: ['tests/server/**/*.test.ts'], pool: 'forks' } },
-      { extends: true, test: { name: 'faults', include: ['tests/faults/**/*.test.ts'], pool: 'forks', testTimeout: 120_000, fileParallelism: false } },
+      {
+        extends: true,
+        test: {
+          name: 'faults',
+          include: ['tests/faults/**/*.test.ts'],
+          pool: 'forks',
+          testTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
     ],
   },
 })

@@ -49,7 +49,8 @@ export class BenchPage {
     for (const turn of turns) {
       const letters = turnName(turn).replace("'", '’')
       if (turnKind(turn) === 're-hold') {
-        await this.reHold[how]()
+        // The pad of re-holds stays open until it is closed or a layer is turned.
+        if ((await this.reHold.getAttribute('aria-expanded')) !== 'true') await this.reHold[how]()
         await this.page.getByRole('button', { name: new RegExp(`^${letters}: re-hold`) })[how]()
       } else await this.key(letters)[how]()
     }

@@ -60,7 +60,8 @@ function moved(clock: { startsAtMs: number; endsAtMs: number | null }, byMs: num
 }
 
 function ended(clock: RoundClock, atMs: number, reason: EndReason): RoundClock | null {
-  if (clock.phase === 'paused') return { phase: 'ended', startsAtMs: clock.startsAtMs, endedAtMs: clock.pausedAtMs, reason }
+  if (clock.phase === 'paused')
+    return { phase: 'ended', startsAtMs: clock.startsAtMs, endedAtMs: clock.pausedAtMs, reason }
   if (clock.phase !== 'running') return null
   // The end by the clock falls on its own moment, however late the timer rang.
   const endedAtMs = clock.endsAtMs === null ? atMs : Math.min(atMs, clock.endsAtMs)

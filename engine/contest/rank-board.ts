@@ -6,8 +6,8 @@
  * by progress when it has ended.
  */
 
-import type { Round } from './round-state.ts'
 import type { SeatId } from './ids.ts'
+import type { Round } from './round-state.ts'
 
 /** What the board shows of one student. Holds nothing that a student may not know of another. */
 export type Lane = {
@@ -46,7 +46,16 @@ export function rankBoard(lanes: readonly Lane[], phase: 'running' | 'ended'): R
 export function laneOf(round: Round, seat: { id: SeatId; name: string; late: boolean }): Lane {
   const player = round.players.get(seat.id)
   if (player === undefined) {
-    return { seatId: seat.id, name: seat.name, late: seat.late, turns: 0, tryNumber: 1, tryReached: false, best: null, progress: 0 }
+    return {
+      seatId: seat.id,
+      name: seat.name,
+      late: seat.late,
+      turns: 0,
+      tryNumber: 1,
+      tryReached: false,
+      best: null,
+      progress: 0,
+    }
   }
   const { best, current } = player
   return {

@@ -17,7 +17,32 @@ const PATTERN = [CONSONANTS, VOWELS, CONSONANTS, CONSONANTS, VOWELS, CONSONANTS]
 export const ROOM_CODE_LENGTH = PATTERN.length
 
 /** Syllables that no teacher wants to read aloud, in the languages of the product. A code that holds one is drawn again. */
-const RUDE = ['FUK', 'FAK', 'SEK', 'SAT', 'FOT', 'FAN', 'PUT', 'TET', 'KAK', 'NEG', 'HOR', 'NUT', 'GAS', 'JUD', 'ZEB', 'BAS', 'KON', 'FAG', 'PEN', 'NAZ', 'TOD', 'MOR', 'DUM', 'FET']
+const RUDE = [
+  'FUK',
+  'FAK',
+  'SEK',
+  'SAT',
+  'FOT',
+  'FAN',
+  'PUT',
+  'TET',
+  'KAK',
+  'NEG',
+  'HOR',
+  'NUT',
+  'GAS',
+  'JUD',
+  'ZEB',
+  'BAS',
+  'KON',
+  'FAG',
+  'PEN',
+  'NAZ',
+  'TOD',
+  'MOR',
+  'DUM',
+  'FET',
+]
 
 assert(CONSONANTS.length === 16 && VOWELS.length === 4, 'the code space is 2^20')
 

@@ -10,7 +10,7 @@
 
 import { neverHappens } from '../result.ts'
 
-export const END_REASONS = ['time', 'teacher'] as const
+const END_REASONS = ['time', 'teacher'] as const
 export type EndReason = (typeof END_REASONS)[number]
 
 export type RoundClock =
@@ -18,7 +18,12 @@ export type RoundClock =
   | { readonly phase: 'ready' }
   /** The signal falls, or fell, at `startsAtMs`: until then it is the countdown. */
   | { readonly phase: 'running'; readonly startsAtMs: number; readonly endsAtMs: number | null }
-  | { readonly phase: 'paused'; readonly startsAtMs: number; readonly endsAtMs: number | null; readonly pausedAtMs: number }
+  | {
+      readonly phase: 'paused'
+      readonly startsAtMs: number
+      readonly endsAtMs: number | null
+      readonly pausedAtMs: number
+    }
   | { readonly phase: 'ended'; readonly startsAtMs: number; readonly endedAtMs: number; readonly reason: EndReason }
   /** Struck out by the teacher: it counts for nobody. */
   | { readonly phase: 'void'; readonly atMs: number }

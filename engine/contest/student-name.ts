@@ -18,25 +18,90 @@ export type NameRefusal =
   /** Somebody here has this name already. Do: add a letter. */
   | { readonly code: 'name/taken' }
 
-const RUDE_WORDS = ['fuck', 'fick', 'shit', 'scheiss', 'bitch', 'cunt', 'nigg', 'arschloch', 'hure', 'nutte', 'wichs', 'puta', 'mierda', 'pendej', 'merde', 'putain', 'salope', 'connard', 'porn', 'penis', 'vagina', 'hitler', 'nazi', 'rape', 'whore', 'slut', 'wank', 'dick', 'cock', 'tits', 'pussy', 'asshole', 'faggot', 'retard']
+const RUDE_WORDS = [
+  'fuck',
+  'fick',
+  'shit',
+  'scheiss',
+  'bitch',
+  'cunt',
+  'nigg',
+  'arschloch',
+  'hure',
+  'nutte',
+  'wichs',
+  'puta',
+  'mierda',
+  'pendej',
+  'merde',
+  'putain',
+  'salope',
+  'connard',
+  'porn',
+  'penis',
+  'vagina',
+  'hitler',
+  'nazi',
+  'rape',
+  'whore',
+  'slut',
+  'wank',
+  'dick',
+  'cock',
+  'tits',
+  'pussy',
+  'asshole',
+  'faggot',
+  'retard',
+]
 /** Given names and surnames that hold such a run of letters and are fine. */
-const KIND_AFTER_ALL = ['dickson', 'dickens', 'hancock', 'peacock', 'babcock', 'scunthorpe', 'hurem', 'drape', 'grape', 'raper', 'titsian', 'cockburn', 'ignazio', 'nazir', 'nazia', 'nazim', 'nazli', 'nazife']
+const KIND_AFTER_ALL = [
+  'dickson',
+  'dickens',
+  'hancock',
+  'peacock',
+  'babcock',
+  'scunthorpe',
+  'hurem',
+  'drape',
+  'grape',
+  'raper',
+  'titsian',
+  'cockburn',
+  'ignazio',
+  'nazir',
+  'nazia',
+  'nazim',
+  'nazli',
+  'nazife',
+]
 
-const LOOK_ALIKES: Readonly<Record<string, string>> = { '0': 'o', '1': 'i', '3': 'e', '4': 'a', '5': 's', '7': 't', '8': 'b' }
+const LOOK_ALIKES: Readonly<Record<string, string>> = {
+  '0': 'o',
+  '1': 'i',
+  '3': 'e',
+  '4': 'a',
+  '5': 's',
+  '7': 't',
+  '8': 'b',
+}
 
 /** Reads a typed name: normalised (NFKC), spaces folded, checked. Where nothing is wrong the cleaned name is returned. */
 export function readStudentName(typed: string): Result<string, NameRefusal> {
   const name = typed.normalize('NFKC').replace(/\s+/gu, ' ').trim()
   if (name === '') return err({ code: 'name/empty' })
   if (countGraphemes(name) > NAME_LENGTH_MAX) return err({ code: 'name/too-long', max: NAME_LENGTH_MAX })
-  if (!/^[\p{L}\p{M}\p{N} .'’-]+$/u.test(name) || !/[\p{L}\p{N}]/u.test(name)) return err({ code: 'name/unusual-letters' })
+  if (!/^[\p{L}\p{M}\p{N} .'’-]+$/u.test(name) || !/[\p{L}\p{N}]/u.test(name))
+    return err({ code: 'name/unusual-letters' })
   if (isRude(name)) return err({ code: 'name/choose-another' })
   return ok(name)
 }
 
 /** The form in which two names count as the same: case and accents aside. */
 export function nameKey(name: string): string {
-  return withoutAccents(name).toLowerCase().replace(/[^\p{L}\p{N}]/gu, '')
+  return withoutAccents(name)
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]/gu, '')
 }
 
 function isRude(name: string): boolean {

@@ -33,7 +33,12 @@ export type TurnsSent = {
 export type TurnsTaken = {
   readonly round: Round
   /** What has to be stored: nothing when all was known. */
-  readonly fresh: { readonly tryNumber: number; readonly from: number; readonly steps: readonly Step[]; readonly opensTry: boolean } | null
+  readonly fresh: {
+    readonly tryNumber: number
+    readonly from: number
+    readonly steps: readonly Step[]
+    readonly opensTry: boolean
+  } | null
   /** What the student is told; the same again for the same steps. */
   readonly answer: TurnsAnswer
 }
@@ -66,7 +71,10 @@ export function takeTurns(round: Round, event: TurnsSent): Result<TurnsTaken, Co
  *
  * @param event `momentMs`: played milliseconds at which these steps came in
  */
-export function playSteps(round: Round, event: TurnsSent & { readonly momentMs: number }): Result<TurnsTaken, ContestRefusal> {
+export function playSteps(
+  round: Round,
+  event: TurnsSent & { readonly momentMs: number },
+): Result<TurnsTaken, ContestRefusal> {
   const player = round.players.get(event.seatId) ?? aNewPlayer(round, event)
   const open = tryFor(round, player, event)
   if (!open.ok) return open
@@ -82,7 +90,8 @@ export function playSteps(round: Round, event: TurnsSent & { readonly momentMs: 
   const after: Player = {
     ...player,
     current: next,
-    heldBefore: player.current.number === next.number ? player.heldBefore : [...player.heldBefore, player.current.steps.length],
+    heldBefore:
+      player.current.number === next.number ? player.heldBefore : [...player.heldBefore, player.current.steps.length],
     best: better(player.best, next),
     bestProgress: Math.max(player.bestProgress, taken.value.progress),
     lastStepAtMs: event.atMs,
@@ -96,7 +105,7 @@ export function playSteps(round: Round, event: TurnsSent & { readonly momentMs: 
 }
 
 /** A student who has not turned yet stands at the start of the first try. */
-export function aNewPlayer(round: Round, event: { seatId: SeatId; late: boolean }): Player {
+function aNewPlayer(round: Round, event: { seatId: SeatId; late: boolean }): Player {
   const current = anEmptyTry(round, 1)
   return {
     seatId: event.seatId,
@@ -129,7 +138,11 @@ function tryFor(round: Round, player: Player, event: TurnsSent): Result<Try, Con
   const { current } = player
   if (event.tryNumber === current.number) return ok(current)
   if (event.tryNumber < current.number) {
-    return err({ code: 'contest/try-closed', current: current.number, held: player.heldBefore[event.tryNumber - 1] ?? 0 })
+    return err({
+      code: 'contest/try-closed',
+      current: current.number,
+      held: player.heldBefore[event.tryNumber - 1] ?? 0,
+    })
   }
   if (event.tryNumber > current.number + 1) return err({ code: 'contest/try-gap', current: current.number })
   if (round.settings.tries === 'one') return err({ code: 'contest/one-try-only' })

@@ -31,7 +31,10 @@ export const FROM_BROWSER = {
   /** Steps of a try. `from` counts the steps of this try that came before. */
   'turns:send': z.strictObject({
     roundId,
-    tryNumber: z.int().min(1).max(TRIES_MAX + 1),
+    tryNumber: z
+      .int()
+      .min(1)
+      .max(TRIES_MAX + 1),
     from: z.int().min(0).max(TRY_STEPS_MAX),
     steps: z.array(z.enum(STEP_NAMES)).max(MESSAGE_STEPS_MAX),
   }),

@@ -1,15 +1,17 @@
 /** Every message that the server sends by itself. Views are whole; ticks change lanes of the last view. */
 
-import type { BenchView, BoardView, DeskView, Tick } from './views.ts'
+import type { BenchView, BoardView, DeskHome, DeskView, Tick } from './views.ts'
 
 /** Why a connection no longer holds what it held. */
-export const GONE_REASONS = ['taken-over', 'removed', 'room-closed'] as const
+const GONE_REASONS = ['taken-over', 'removed', 'room-closed'] as const
 export type GoneReason = (typeof GONE_REASONS)[number]
 
 export type ServerEvents = {
   bench: (view: BenchView) => void
   board: (view: BoardView) => void
   desk: (view: DeskView) => void
+  /** The list of the teacher's rooms changed; sent to desks that watch none. */
+  'desk:home': (home: DeskHome) => void
   tick: (tick: Tick) => void
   'seat:gone': (message: { reason: GoneReason }) => void
   /** The server is closing; the page waits and comes back by itself. */

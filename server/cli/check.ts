@@ -3,7 +3,6 @@
  * Turns are applied to a solved cube held yellow up, green in front; white is the first layer.
  */
 
-import { stepsBeforeGoal } from '../../engine/method/goal-reached.ts'
 import { afterTurns } from '../../engine/cube/apply-turn.ts'
 import { solvedCube } from '../../engine/cube/cube-position.ts'
 import { countExecutionTurns } from '../../engine/cube/execution-turns.ts'
@@ -12,6 +11,7 @@ import { countOuterBlockTurns } from '../../engine/cube/outer-block-turns.ts'
 import { countQuarterTurnMetric } from '../../engine/cube/quarter-turn-metric.ts'
 import { countSliceTurnMetric } from '../../engine/cube/slice-turn-metric.ts'
 import type { Turn } from '../../engine/cube/turns.ts'
+import { stepsBeforeGoal } from '../../engine/method/goal-reached.ts'
 import { goalMet } from '../../engine/method/goals.ts'
 import type { Stage } from '../../engine/method/stages.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
@@ -29,7 +29,10 @@ export function check(input: CheckInput): { output: CheckOutput; exit: ExitCode 
   const start = afterTurns(solvedCube(), input.scramble)
   const before = input.from - 1
   if (before >= 1 && !goalMet(start, before as Stage)) {
-    return { output: { error: `the scramble does not start stage ${input.from}: the goal of stage ${before} is not met` }, exit: EXIT.no }
+    return {
+      output: { error: `the scramble does not start stage ${input.from}: the goal of stage ${before} is not met` },
+      exit: EXIT.no,
+    }
   }
   const nSteps = stepsBeforeGoal(start, input.solution, input.to)
   const counted = nSteps === null ? input.solution : input.solution.slice(0, nSteps)

@@ -7,7 +7,7 @@
 import { createInterface } from 'node:readline'
 import { parseArgs } from 'node:util'
 import { err, type Result } from '../../engine/result.ts'
-import { check, type CheckInput } from './check.ts'
+import { type CheckInput, check } from './check.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
 import { type InputFault, readSpan, readTurns } from './read-input.ts'
 
@@ -34,7 +34,10 @@ type Options = { stage?: string; to?: string; scramble?: string; solution?: stri
 function readOptions(args: string[]): Result<Options, InputFault> {
   const text = { type: 'string' } as const
   try {
-    const { values } = parseArgs({ args, options: { stage: text, to: text, scramble: text, solution: text, batch: { type: 'boolean' } } })
+    const { values } = parseArgs({
+      args,
+      options: { stage: text, to: text, scramble: text, solution: text, batch: { type: 'boolean' } },
+    })
     return { ok: true, value: values }
   } catch (fault) {
     return err(`${(fault as Error).message}\n${USAGE}`)

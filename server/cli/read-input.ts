@@ -8,13 +8,16 @@ import { err, ok, type Result } from '../../engine/result.ts'
 /** A one-line reason why the input cannot be used. */
 export type InputFault = string
 
-export function readStage(option: string, text: string | undefined): Result<Stage, InputFault> {
+function readStage(option: string, text: string | undefined): Result<Stage, InputFault> {
   if (text === undefined) return err(`${option} is missing: give a stage from 1 to 7`)
   const stage = STAGES.find((each) => String(each) === text.trim())
   return stage === undefined ? err(`${option}: "${text}" is no stage; give a number from 1 to 7`) : ok(stage)
 }
 
-export function readSpan(stage: string | undefined, to: string | undefined): Result<{ from: Stage; to: Stage }, InputFault> {
+export function readSpan(
+  stage: string | undefined,
+  to: string | undefined,
+): Result<{ from: Stage; to: Stage }, InputFault> {
   const from = readStage('--stage', stage)
   if (!from.ok) return from
   if (to === undefined) return ok({ from: from.value, to: from.value })

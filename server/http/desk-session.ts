@@ -37,7 +37,13 @@ const enterSchema = z.strictObject({ key: z.string().min(1).max(SECRET_LENGTH_MA
 
 export function serveDeskSession(
   app: Express,
-  parts: { link: DeskLink; record: DurableRecord; nowMs: () => number; isSecure: boolean; isOwnOrigin: (origin: string | undefined, host: string | undefined) => boolean },
+  parts: {
+    link: DeskLink
+    record: DurableRecord
+    nowMs: () => number
+    isSecure: boolean
+    isOwnOrigin: (origin: string | undefined, host: string | undefined) => boolean
+  },
 ): void {
   app.post(DESK_ENTER_PATH, express.json({ limit: '2kb' }), async (request, response) => {
     const refuse = (status: number, refusal: Refusal) => response.status(status).json({ ok: false, error: refusal })
@@ -51,8 +57,19 @@ export function serveDeskSession(
       return
     }
     const token = newSecret()
-    await parts.record.write({ kind: 'desk-session', tokenHash: hashSecret(token), teacherId: HOUSE_TEACHER, atMs: parts.nowMs() })
-    response.cookie(DESK_COOKIE, token, { httpOnly: true, sameSite: 'strict', secure: parts.isSecure, maxAge: SESSION_MS, path: '/' })
+    await parts.record.write({
+      kind: 'desk-session',
+      tokenHash: hashSecret(token),
+      teacherId: HOUSE_TEACHER,
+      atMs: parts.nowMs(),
+    })
+    response.cookie(DESK_COOKIE, token, {
+      httpOnly: true,
+      sameSite: 'strict',
+      secure: parts.isSecure,
+      maxAge: SESSION_MS,
+      path: '/',
+    })
     response.json({ ok: true, value: {} })
   })
 }
@@ -61,7 +78,8 @@ export function serveDeskSession(
 export async function teacherOfCookies(cookies: string | undefined, record: DurableRecord): Promise<TeacherId | null> {
   for (const cookie of (cookies ?? '').split(';')) {
     const [name, value] = cookie.trim().split('=')
-    if (name === DESK_COOKIE && value !== undefined && value.length <= SECRET_LENGTH_MAX) return record.teacherOfSession(hashSecret(value))
+    if (name === DESK_COOKIE && value !== undefined && value.length <= SECRET_LENGTH_MAX)
+      return record.teacherOfSession(hashSecret(value))
   }
   return null
 }

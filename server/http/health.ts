@@ -8,6 +8,9 @@ export function serveHealth(app: Express, isReady: () => boolean): void {
   })
   app.get('/readyz', (_request, response) => {
     const ready = isReady()
-    response.status(ready ? 200 : 503).type('text/plain; charset=utf-8').send(ready ? 'ready' : 'not ready')
+    response
+      .status(ready ? 200 : 503)
+      .type('text/plain; charset=utf-8')
+      .send(ready ? 'ready' : 'not ready')
   })
 }

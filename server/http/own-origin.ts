@@ -3,7 +3,9 @@
  * Browsers name the origin on every WebSocket and every POST; what comes without one is not a page of another site.
  */
 
-export function makeIsOwnOrigin(publicUrl: URL | null): (origin: string | undefined, host: string | undefined) => boolean {
+export function makeIsOwnOrigin(
+  publicUrl: URL | null,
+): (origin: string | undefined, host: string | undefined) => boolean {
   return (origin, host) => {
     if (origin === undefined) return true
     if (!URL.canParse(origin)) return false

@@ -27,4 +27,5 @@ export type LiveServer = Server<BrowserEvents, ServerEvents, Record<never, never
 
 /** Names of the groups that a room sends to. */
 export const deskGroup = (room: LiveRoom) => `desk ${room.facts.id}`
+export const homeGroup = (teacherId: TeacherId) => `home ${teacherId}`
 export const boardGroup = (room: LiveRoom) => `board ${room.facts.id}`

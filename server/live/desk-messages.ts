@@ -1,10 +1,10 @@
 /** What the desk says: rooms, settings, seats, rounds. Every message names its room, and the room must be the teacher's. */
 
-import { type ClockEvent } from '../../engine/contest/change-clock.ts'
+import type { ClockEvent } from '../../engine/contest/change-clock.ts'
 import type { RoomId, RoundId } from '../../engine/contest/ids.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import { type Connection, deskGroup, type LiveServer } from './connection.ts'
+import { type Connection, deskGroup, homeGroup, type LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
@@ -33,7 +33,11 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     return done.ok ? ok({}) : done
   }
 
-  function changeClock(connection: Connection, message: { roomId: RoomId; roundId: RoundId }, event: (nowMs: number) => ClockEvent) {
+  function changeClock(
+    connection: Connection,
+    message: { roomId: RoomId; roundId: RoundId },
+    event: (nowMs: number) => ClockEvent,
+  ) {
     return inRoom(connection, message.roomId, (room) => room.changeClock(message.roundId, event(parts.nowMs())))
   }
 
@@ -41,6 +45,7 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     const { who } = connection.data
     if (who.role !== 'teacher') return
     if (who.watching !== null) void connection.leave(deskGroup(who.watching))
+    void connection.leave(homeGroup(who.teacherId))
     who.watching = room
     void connection.join(deskGroup(room))
   }
@@ -49,7 +54,10 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     'desk:enter'(connection) {
       const { teacherId } = connection.data
       if (teacherId === null) return err({ code: 'desk/not-signed-in' })
+      const { who } = connection.data
+      if (who.role === 'teacher' && who.watching !== null) void connection.leave(deskGroup(who.watching))
       connection.data.who = { role: 'teacher', teacherId, watching: null }
+      void connection.join(homeGroup(teacherId))
       return ok({ home: rooms.homeOf(teacherId) })
     },
 
@@ -88,7 +96,8 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
         return removed
       }),
 
-    'seat:rename': (connection, message) => inRoom(connection, message.roomId, (room) => room.rename(message.seatId, message.name)),
+    'seat:rename': (connection, message) =>
+      inRoom(connection, message.roomId, (room) => room.rename(message.seatId, message.name)),
 
     'pretend:seat': (connection, message) =>
       inRoom(connection, message.roomId, async (room) => {
@@ -109,7 +118,8 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     'round:resume': (connection, message) => changeClock(connection, message, (atMs) => ({ kind: 'resumed', atMs })),
     'round:add-time': (connection, message) =>
       changeClock(connection, message, () => ({ kind: 'time-added', addedMs: message.addedMs })),
-    'round:end': (connection, message) => changeClock(connection, message, (atMs) => ({ kind: 'ended', atMs, reason: 'teacher' })),
+    'round:end': (connection, message) =>
+      changeClock(connection, message, (atMs) => ({ kind: 'ended', atMs, reason: 'teacher' })),
     'round:void': (connection, message) => changeClock(connection, message, (atMs) => ({ kind: 'voided', atMs })),
   }
 }

@@ -4,10 +4,10 @@
  */
 
 import type { Logger } from 'pino'
-import { type Answer, FROM_BROWSER, type MessageName, type Parsed } from '../../engine/wire/from-browser.ts'
-import type { Refusal } from '../../engine/wire/refusal.ts'
-import { MESSAGE_BYTES_MAX } from '../../engine/wire/limits.ts'
 import type { Result } from '../../engine/result.ts'
+import { type Answer, FROM_BROWSER, type MessageName, type Parsed } from '../../engine/wire/from-browser.ts'
+import { MESSAGE_BYTES_MAX } from '../../engine/wire/limits.ts'
+import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { Connection } from './connection.ts'
 import type { MessageLimits } from './message-limits.ts'
 import { refusalFor } from './who-may.ts'
@@ -22,7 +22,12 @@ export type Handlers = { readonly [Name in MessageName]: Handler<Name> }
 
 type AnyAnswer = (answer: Answer<unknown>) => void
 
-export function listenToConnection(connection: Connection, handlers: Handlers, limits: MessageLimits, log: Logger): void {
+export function listenToConnection(
+  connection: Connection,
+  handlers: Handlers,
+  limits: MessageLimits,
+  log: Logger,
+): void {
   // A Map, so that a message named `constructor` finds nothing.
   const table = new Map<string, Handler<MessageName>>(Object.entries(handlers) as [string, Handler<MessageName>][])
 
@@ -36,10 +41,14 @@ export function listenToConnection(connection: Connection, handlers: Handlers, l
   async function answerMessage(name: string, raw: unknown[], answer: AnyAnswer): Promise<void> {
     try {
       const result = await take(name, raw)
-      if (!result.ok) log.debug({ connection: connection.id, message: name.slice(0, 40), code: result.error.code }, 'refused')
+      if (!result.ok)
+        log.debug({ connection: connection.id, message: name.slice(0, 40), code: result.error.code }, 'refused')
       answer(result)
     } catch (fault) {
-      log.error({ connection: connection.id, message: name.slice(0, 40), fault: (fault as Error).stack }, 'a message failed')
+      log.error(
+        { connection: connection.id, message: name.slice(0, 40), fault: (fault as Error).stack },
+        'a message failed',
+      )
       answer({ ok: false, error: { code: 'server/fault' } })
     }
   }
@@ -53,7 +62,8 @@ export function listenToConnection(connection: Connection, handlers: Handlers, l
     if (notAllowed !== null) return refuse(notAllowed)
     if (raw.length !== 1) return refuse({ code: 'wire/malformed', at: 'message' })
     const parsed = FROM_BROWSER[name as MessageName].safeParse(raw[0])
-    if (!parsed.success) return refuse({ code: 'wire/malformed', at: parsed.error.issues[0]?.path.join('.') || 'message' })
+    if (!parsed.success)
+      return refuse({ code: 'wire/malformed', at: parsed.error.issues[0]?.path.join('.') || 'message' })
     return handler(connection, parsed.data as Parsed<MessageName>)
   }
 }

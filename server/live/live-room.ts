@@ -13,7 +13,7 @@ import { isOpen } from '../../engine/contest/round-clock.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import { aNewRound, type Round } from '../../engine/contest/round-state.ts'
 import { nameKey, readStudentName } from '../../engine/contest/student-name.ts'
-import { type TurnsAnswer, type TurnsSent, playSteps, takeTurns } from '../../engine/contest/take-turns.ts'
+import { playSteps, type TurnsAnswer, type TurnsSent, takeTurns } from '../../engine/contest/take-turns.ts'
 import { formatStickers } from '../../engine/cube/stickers.ts'
 import { casesLeaveAStart, drawStart } from '../../engine/method/draw-start.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
@@ -73,7 +73,13 @@ export class LiveRoom {
   }
 
   /** Puts back what the record held, at boot. */
-  restore(state: { seats: readonly Seat[]; round: Round | null; nClockEvents: number; nRounds: number; locked: boolean }): void {
+  restore(state: {
+    seats: readonly Seat[]
+    round: Round | null
+    nClockEvents: number
+    nRounds: number
+    locked: boolean
+  }): void {
     for (const seat of state.seats) this.#seat(seat)
     this.#applied = state.round
     this.#durable = state.round
@@ -103,7 +109,15 @@ export class LiveRoom {
     // Seated before the commit, so that two of one name cannot slip in together; taken out again should the disk refuse.
     this.#seat(seat)
     const { id: seatId, tokenHash, joinedAtMs: atMs } = seat
-    const stored = await this.#store({ kind: 'seat-joined', seatId, roomId: this.facts.id, name: seat.name, tokenHash, pretend, atMs })
+    const stored = await this.#store({
+      kind: 'seat-joined',
+      seatId,
+      roomId: this.facts.id,
+      name: seat.name,
+      tokenHash,
+      pretend,
+      atMs,
+    })
     if (!stored.ok) {
       this.#unseat(seat)
       return stored
@@ -178,7 +192,8 @@ export class LiveRoom {
   // The teacher's settings
 
   async set(settings: RoundSettings): Promise<Result<null, Refusal>> {
-    if (settings.cases !== null && !casesLeaveAStart(settings, settings.cases)) return err({ code: 'room/no-such-start' })
+    if (settings.cases !== null && !casesLeaveAStart(settings, settings.cases))
+      return err({ code: 'room/no-such-start' })
     const stored = await this.#store({ kind: 'room-settings', roomId: this.facts.id, settings })
     if (!stored.ok) return stored
     this.settings = settings
@@ -196,7 +211,8 @@ export class LiveRoom {
 
   async close(): Promise<Result<null, Refusal>> {
     const round = this.#applied
-    if (round !== null && (round.clock.phase === 'running' || round.clock.phase === 'paused')) return err({ code: 'room/round-open' })
+    if (round !== null && (round.clock.phase === 'running' || round.clock.phase === 'paused'))
+      return err({ code: 'room/round-open' })
     const stored = await this.#store({ kind: 'room-closed', roomId: this.facts.id, atMs: this.#parts.nowMs() })
     if (!stored.ok) return stored
     this.closed = true
@@ -228,7 +244,11 @@ export class LiveRoom {
     const { settings } = this
     if (this.#hasPretenders() && settings.from < 4) return err({ code: 'room/pretend-stage' })
     const span = { from: settings.from, to: settings.to }
-    const start = drawStart({ span, random: this.#parts.newRandom(), ...(settings.cases === null ? {} : { cases: settings.cases }) })
+    const start = drawStart({
+      span,
+      random: this.#parts.newRandom(),
+      ...(settings.cases === null ? {} : { cases: settings.cases }),
+    })
     const id = this.#parts.newId() as RoundId
     const drawn = aNewRound({ id, number, settings, start })
     const drawnAtMs = this.#parts.nowMs()
@@ -252,7 +272,10 @@ export class LiveRoom {
 
   async #giveSignal(round: Round): Promise<Result<RoundId, Refusal>> {
     if (round.clock.phase !== 'ready') return ok(round.id)
-    const started = await this.changeClock(round.id, { kind: 'started', startsAtMs: this.#parts.nowMs() + COUNTDOWN_MS })
+    const started = await this.changeClock(round.id, {
+      kind: 'started',
+      startsAtMs: this.#parts.nowMs() + COUNTDOWN_MS,
+    })
     return started.ok ? ok(round.id) : started
   }
 
@@ -280,7 +303,10 @@ export class LiveRoom {
   }
 
   /** Checks and stores the turns of a seat; resolves when they are on the disk. */
-  async takeTurns(seat: Seat, sent: Omit<TurnsSent, 'seatId' | 'late' | 'atMs'> & { roundId: RoundId }): Promise<Result<TurnsAnswer, Refusal>> {
+  async takeTurns(
+    seat: Seat,
+    sent: Omit<TurnsSent, 'seatId' | 'late' | 'atMs'> & { roundId: RoundId },
+  ): Promise<Result<TurnsAnswer, Refusal>> {
     const round = this.#applied
     if (round === null || round.id !== sent.roundId) return err({ code: 'contest/no-such-round' })
     const event: TurnsSent = { ...sent, seatId: seat.id, late: this.isLate(seat), atMs: this.#parts.nowMs() }
@@ -311,9 +337,15 @@ export class LiveRoom {
   }
 
   /** Steps that were sent again may still be on their way to the disk; their second answer waits with the first. */
-  async #answerWhenDurable(roundId: RoundId, seatId: SeatId, answer: TurnsAnswer): Promise<Result<TurnsAnswer, Refusal>> {
+  async #answerWhenDurable(
+    roundId: RoundId,
+    seatId: SeatId,
+    answer: TurnsAnswer,
+  ): Promise<Result<TurnsAnswer, Refusal>> {
     const durable = this.#durable?.id === roundId ? this.#durable.players.get(seatId) : undefined
-    const isDurable = durable !== undefined && (answer.tryNumber < durable.current.number || answer.held <= durable.current.steps.length)
+    const isDurable =
+      durable !== undefined &&
+      (answer.tryNumber < durable.current.number || answer.held <= durable.current.steps.length)
     if (isDurable) return ok(answer)
     const stored = await this.#store({ kind: 'alive', atMs: this.#parts.nowMs() })
     return stored.ok ? ok(answer) : stored

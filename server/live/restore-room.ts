@@ -24,7 +24,7 @@ export function restoreRoom(parts: LiveParts, stored: StoredRoom): LiveRoom {
 }
 
 /** Replays a round: its clock events give the clock, its steps give the tries. Every step was checked when it came in. */
-export function replayRound(stored: StoredRound): Round {
+function replayRound(stored: StoredRound): Round {
   const start = parseStickers(stored.start)
   assert(start.ok, `the start of round ${stored.roundId} is a legal position`)
   let round = aNewRound({ id: stored.roundId, number: stored.number, settings: stored.settings, start: start.value })

@@ -1,6 +1,6 @@
 /** All open rooms of this server: found by code, by viewer key, by teacher; opened, and read back at boot. */
 
-import type { RoomId, RoomCode, TeacherId } from '../../engine/contest/ids.ts'
+import type { RoomCode, RoomId, TeacherId } from '../../engine/contest/ids.ts'
 import { drawRoomCode } from '../../engine/contest/room-code.ts'
 import { isOpen } from '../../engine/contest/round-clock.ts'
 import { DEFAULT_ROUND_SETTINGS } from '../../engine/contest/round-settings.ts'
@@ -39,7 +39,13 @@ export class Rooms {
 
   async open(teacherId: TeacherId): Promise<Result<LiveRoom, Refusal>> {
     const { record, newId, nowMs } = this.#parts
-    const facts = { id: newId() as RoomId, code: this.#freeCode(), teacherId, viewerKey: newSecret(), openedAtMs: nowMs() }
+    const facts = {
+      id: newId() as RoomId,
+      code: this.#freeCode(),
+      teacherId,
+      viewerKey: newSecret(),
+      openedAtMs: nowMs(),
+    }
     const room = new LiveRoom(this.#parts, facts, DEFAULT_ROUND_SETTINGS)
     this.#byId.set(facts.id, room)
     try {

@@ -1,5 +1,6 @@
 /** What a student's page says: come in, come back, turn, ask for help, leave. */
 
+import type { SeatId } from '../../engine/contest/ids.ts'
 import { readRoomCode } from '../../engine/contest/room-code.ts'
 import { stepOf } from '../../engine/contest/steps.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
@@ -11,7 +12,6 @@ import type { LiveRoom, Seat } from './live-room.ts'
 import type { MessageLimits } from './message-limits.ts'
 import type { Rooms } from './rooms.ts'
 import { benchViewFor } from './view-for.ts'
-import type { SeatId } from '../../engine/contest/ids.ts'
 
 type SeatMessages = Pick<Handlers, 'seat:join' | 'seat:resume' | 'seat:leave' | 'turns:send' | 'help:ask'>
 

@@ -3,7 +3,7 @@
  * is alive. Nothing is sent for one turn alone; a class of thirty costs one message a tick, however fast it turns.
  */
 
-import { type Connection, boardGroup, deskGroup, type LiveServer } from './connection.ts'
+import { boardGroup, type Connection, deskGroup, homeGroup, type LiveServer } from './connection.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
 import type { Rooms } from './rooms.ts'
@@ -30,11 +30,13 @@ export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): (
       if (index++ % SLICES !== slice) continue
       if (room.round?.clock.phase === 'running') isAnyRunning = true
       endWhenTimeIsUp(room, nowMs)
-      tellRoom(live, room, parts)
+      tellRoom(live, rooms, room, parts)
     }
     if (isAnyRunning && parts.record.saving && lastAliveMs + ALIVE_EVERY_MS <= nowMs) {
       lastAliveMs = nowMs
-      parts.record.write({ kind: 'alive', atMs: nowMs }).catch((fault) => parts.log.warn({ reason: String(fault) }, 'sign of life not stored'))
+      parts.record
+        .write({ kind: 'alive', atMs: nowMs })
+        .catch((fault) => parts.log.warn({ reason: String(fault) }, 'sign of life not stored'))
     }
   }
   const timer = setInterval(tick, TICK_EVERY_MS / SLICES)
@@ -54,7 +56,7 @@ function endWhenTimeIsUp(room: LiveRoom, nowMs: number): void {
   void room.changeClock(round.id, { kind: 'ended', atMs: round.clock.endsAtMs, reason: 'time' })
 }
 
-function tellRoom(live: LiveServer, room: LiveRoom, parts: LiveParts): void {
+function tellRoom(live: LiveServer, rooms: Rooms, room: LiveRoom, parts: LiveParts): void {
   const { changes } = room
   if (!changes.views && !changes.benches && changes.lanes.size === 0) return
   const lanes = [...changes.lanes]
@@ -77,6 +79,7 @@ function tellRoom(live: LiveServer, room: LiveRoom, parts: LiveParts): void {
     if (isWhole || connection.hasMissed) connection.to.emit('board', boardView())
     else connection.to.emit('tick', boardTick)
   }
+  if (isWhole) live.to(homeGroup(room.facts.teacherId)).emit('desk:home', rooms.homeOf(room.facts.teacherId))
   if (!hasBenchNews) return
   for (const seat of room.seats.values()) {
     const connection = seat.connection === null ? undefined : live.sockets.sockets.get(seat.connection)

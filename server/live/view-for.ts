@@ -3,7 +3,7 @@
  * field, so that nothing leaves by being part of something else.
  */
 
-import { laneOf, type Lane } from '../../engine/contest/rank-board.ts'
+import { type Lane, laneOf } from '../../engine/contest/rank-board.ts'
 import type { Player, Round } from '../../engine/contest/round-state.ts'
 import { stepName } from '../../engine/contest/steps.ts'
 import { formatStickers } from '../../engine/cube/stickers.ts'
@@ -96,7 +96,9 @@ function lanesForStudent(room: LiveRoom, seat: Seat): readonly Lane[] {
 function lanesOf(room: LiveRoom): readonly Lane[] {
   const { round } = room
   if (round === null || round.clock.phase === 'void') return []
-  return [...room.seats.values()].map((seat) => laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) }))
+  return [...room.seats.values()].map((seat) =>
+    laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) }),
+  )
 }
 
 function countReached(room: LiveRoom): number {
@@ -108,7 +110,13 @@ function countReached(room: LiveRoom): number {
 }
 
 function roundView(round: Round): RoundView {
-  return { id: round.id, number: round.number, settings: round.settings, start: formatStickers(round.start), clock: round.clock }
+  return {
+    id: round.id,
+    number: round.number,
+    settings: round.settings,
+    start: formatStickers(round.start),
+    clock: round.clock,
+  }
 }
 
 function tryView(player: Player): TryView {

@@ -25,7 +25,9 @@ main().catch((fault) => {
 async function main() {
   const [major, minor] = process.versions.node.split('.').map(Number)
   if (major < NODE_MIN[0] || (major === NODE_MIN[0] && minor < NODE_MIN[1])) {
-    throw new Error(`Fairturn needs Node ${NODE_MIN.join('.')} or newer; this is ${process.versions.node}. Install a newer Node and start again.`)
+    throw new Error(
+      `Fairturn needs Node ${NODE_MIN.join('.')} or newer; this is ${process.versions.node}. Install a newer Node and start again.`,
+    )
   }
   mkdirSync(CACHE, { recursive: true })
   await unlessStamped('installed', hashOfFiles(['package-lock.json']), existsSync(join(ROOT, 'node_modules')), () =>
@@ -64,7 +66,11 @@ function hashOfFiles(places) {
 function run(what, command, args) {
   return new Promise((resolve, reject) => {
     const beganAt = Date.now()
-    const child = spawn(command, args, { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'], shell: process.platform === 'win32' })
+    const child = spawn(command, args, {
+      cwd: ROOT,
+      stdio: ['ignore', 'pipe', 'pipe'],
+      shell: process.platform === 'win32',
+    })
     let output = ''
     child.stdout.on('data', (part) => (output += part))
     child.stderr.on('data', (part) => (output += part))

@@ -11,7 +11,10 @@ export function whereToGo({ port, addresses, publicUrl, linkKey }: Facts): strin
     '',
     `  Your desk (this link works once):  ${own}/desk/enter#${linkKey ?? ''}`,
     `  Your desk from then on:            ${own}/desk`,
-    ...students.map((url, index) => `  ${index === 0 ? 'Students go to:                  ' : '  or:                            '}  ${url}`),
+    ...students.map(
+      (url, index) =>
+        `  ${index === 0 ? 'Students go to:                  ' : '  or:                            '}  ${url}`,
+    ),
     '',
     '  Stop with Ctrl+C. The next start goes on where this one stood.',
     '',

@@ -9,21 +9,45 @@
  * not closed; a clock event only if its number is the next one. So two tabs, two retries or two nodes can never both win.
  */
 
-import type { RoomCode, RoomId, RoundId, SeatId, TeacherId } from '../../engine/contest/ids.ts'
 import type { ClockEvent } from '../../engine/contest/change-clock.ts'
+import type { RoomCode, RoomId, RoundId, SeatId, TeacherId } from '../../engine/contest/ids.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Step } from '../../engine/contest/steps.ts'
 
 export type Entry =
   | { kind: 'desk-session'; tokenHash: string; teacherId: TeacherId; atMs: number }
-  | { kind: 'room-opened'; roomId: RoomId; code: RoomCode; teacherId: TeacherId; viewerKey: string; settings: RoundSettings; atMs: number }
+  | {
+      kind: 'room-opened'
+      roomId: RoomId
+      code: RoomCode
+      teacherId: TeacherId
+      viewerKey: string
+      settings: RoundSettings
+      atMs: number
+    }
   | { kind: 'room-settings'; roomId: RoomId; settings: RoundSettings }
   | { kind: 'room-locked'; roomId: RoomId; locked: boolean }
   | { kind: 'room-closed'; roomId: RoomId; atMs: number }
-  | { kind: 'seat-joined'; seatId: SeatId; roomId: RoomId; name: string; tokenHash: string; pretend: boolean; atMs: number }
+  | {
+      kind: 'seat-joined'
+      seatId: SeatId
+      roomId: RoomId
+      name: string
+      tokenHash: string
+      pretend: boolean
+      atMs: number
+    }
   | { kind: 'seat-renamed'; seatId: SeatId; name: string }
   | { kind: 'seat-removed'; seatId: SeatId; atMs: number }
-  | { kind: 'round-drawn'; roundId: RoundId; roomId: RoomId; number: number; settings: RoundSettings; start: string; atMs: number }
+  | {
+      kind: 'round-drawn'
+      roundId: RoundId
+      roomId: RoomId
+      number: number
+      settings: RoundSettings
+      start: string
+      atMs: number
+    }
   /** `order` counts the clock events of a round from 0. An event that ends or voids the round closes it for steps. */
   | { kind: 'clock-event'; roundId: RoundId; order: number; event: ClockEvent; atMs: number }
   | StepsEntry
@@ -49,7 +73,14 @@ export type Outcome = 'stored' | 'closed' | 'conflict'
 
 export type StoredSeat = { seatId: SeatId; name: string; tokenHash: string; pretend: boolean; joinedAtMs: number }
 
-export type StoredSteps = { seatId: SeatId; tryNumber: number; late: boolean; step: Step; momentMs: number; atMs: number }
+export type StoredSteps = {
+  seatId: SeatId
+  tryNumber: number
+  late: boolean
+  step: Step
+  momentMs: number
+  atMs: number
+}
 
 export type StoredRound = {
   roundId: RoundId

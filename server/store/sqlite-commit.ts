@@ -57,15 +57,35 @@ export function makeCommitter(database: Database.Database): Committer {
       case 'clock-event':
         return storeClockEvent(entry)
       case 'round-drawn':
-        return changed(sql.addRound.run(entry.roundId, entry.roomId, entry.number, JSON.stringify(entry.settings), entry.start, entry.atMs))
+        return changed(
+          sql.addRound.run(
+            entry.roundId,
+            entry.roomId,
+            entry.number,
+            JSON.stringify(entry.settings),
+            entry.start,
+            entry.atMs,
+          ),
+        )
       case 'seat-joined':
-        return changed(sql.addSeat.run(entry.seatId, entry.roomId, entry.name, entry.tokenHash, entry.pretend ? 1 : 0, entry.atMs))
+        return changed(
+          sql.addSeat.run(entry.seatId, entry.roomId, entry.name, entry.tokenHash, entry.pretend ? 1 : 0, entry.atMs),
+        )
       case 'seat-renamed':
         return changed(sql.renameSeat.run(entry.name, entry.seatId))
       case 'seat-removed':
         return changed(sql.removeSeat.run(entry.atMs, entry.seatId))
       case 'room-opened':
-        return changed(sql.addRoom.run(entry.roomId, entry.code, entry.teacherId, entry.viewerKey, JSON.stringify(entry.settings), entry.atMs))
+        return changed(
+          sql.addRoom.run(
+            entry.roomId,
+            entry.code,
+            entry.teacherId,
+            entry.viewerKey,
+            JSON.stringify(entry.settings),
+            entry.atMs,
+          ),
+        )
       case 'room-settings':
         return changed(sql.setRoom.run(JSON.stringify(entry.settings), entry.roomId))
       case 'room-locked':
@@ -116,15 +136,23 @@ function statements(database: Database.Database) {
     nextOrdinal: of('SELECT count(*) AS next FROM clock_event WHERE round_id = ?'),
     addClockEvent: of('INSERT INTO clock_event (round_id, ordinal, event, at_ms) VALUES (?, ?, ?, ?)'),
     closeRound: of('UPDATE round SET closed_ms = ? WHERE id = ? AND closed_ms IS NULL'),
-    addRound: of('INSERT OR IGNORE INTO round (id, room_id, number, settings, start, drawn_ms) VALUES (?, ?, ?, ?, ?, ?)'),
-    addSeat: of('INSERT OR IGNORE INTO seat (id, room_id, name, token_hash, pretend, joined_ms) VALUES (?, ?, ?, ?, ?, ?)'),
+    addRound: of(
+      'INSERT OR IGNORE INTO round (id, room_id, number, settings, start, drawn_ms) VALUES (?, ?, ?, ?, ?, ?)',
+    ),
+    addSeat: of(
+      'INSERT OR IGNORE INTO seat (id, room_id, name, token_hash, pretend, joined_ms) VALUES (?, ?, ?, ?, ?, ?)',
+    ),
     renameSeat: of('UPDATE seat SET name = ? WHERE id = ?'),
     removeSeat: of("UPDATE seat SET removed_ms = ?, name = '', token_hash = '' WHERE id = ? AND removed_ms IS NULL"),
-    addRoom: of('INSERT OR IGNORE INTO room (id, code, teacher_id, viewer_key, settings, opened_ms) VALUES (?, ?, ?, ?, ?, ?)'),
+    addRoom: of(
+      'INSERT OR IGNORE INTO room (id, code, teacher_id, viewer_key, settings, opened_ms) VALUES (?, ?, ?, ?, ?, ?)',
+    ),
     setRoom: of('UPDATE room SET settings = ? WHERE id = ?'),
     lockRoom: of('UPDATE room SET locked = ? WHERE id = ?'),
     closeRoom: of('UPDATE room SET closed_ms = ? WHERE id = ? AND closed_ms IS NULL'),
     addSession: of('INSERT OR IGNORE INTO desk_session (token_hash, teacher_id, opened_ms) VALUES (?, ?, ?)'),
-    setAlive: of("INSERT INTO meta (name, value) VALUES ('alive_ms', ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value"),
+    setAlive: of(
+      "INSERT INTO meta (name, value) VALUES ('alive_ms', ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+    ),
   }
 }

@@ -51,10 +51,15 @@ function assertSafe(database: Database.Database, file: string): void {
     throw new UnusableData(`SQLite ${version.version} is too old to keep turns safe. Install the project again: npm ci`)
   }
   const mode = database.pragma('journal_mode', { simple: true })
-  if (mode !== 'wal') throw new UnusableData(`The data file ${file} cannot be written safely here (journal mode ${mode}). Set DATA_DIR to a folder on a local disk.`)
+  if (mode !== 'wal')
+    throw new UnusableData(
+      `The data file ${file} cannot be written safely here (journal mode ${mode}). Set DATA_DIR to a folder on a local disk.`,
+    )
   const synchronous = database.pragma('synchronous', { simple: true }) as number
-  if (synchronous < SYNCHRONOUS_FULL) throw new UnusableData('SQLite does not sync every commit. Install the project again: npm ci')
-  if (database.pragma('foreign_keys', { simple: true }) !== 1) throw new UnusableData('SQLite does not check references. Install the project again: npm ci')
+  if (synchronous < SYNCHRONOUS_FULL)
+    throw new UnusableData('SQLite does not sync every commit. Install the project again: npm ci')
+  if (database.pragma('foreign_keys', { simple: true }) !== 1)
+    throw new UnusableData('SQLite does not check references. Install the project again: npm ci')
   const check = withSentence(file, () => database.pragma('quick_check', { simple: true }) as string)
   if (check !== 'ok') throw new UnusableData(damaged(file))
 }
@@ -62,7 +67,9 @@ function assertSafe(database: Database.Database, file: string): void {
 function migrate(database: Database.Database, file: string): void {
   const version = database.pragma('user_version', { simple: true }) as number
   if (version > MIGRATIONS.length) {
-    throw new UnusableData(`The data file ${file} was written by a newer version of Fairturn. Start that version, or set DATA_DIR to another folder.`)
+    throw new UnusableData(
+      `The data file ${file} was written by a newer version of Fairturn. Start that version, or set DATA_DIR to another folder.`,
+    )
   }
   for (let next = version; next < MIGRATIONS.length; next++) {
     database.transaction(() => {
@@ -87,13 +94,19 @@ function withSentence<T>(place: string, step: () => T): T {
   } catch (fault) {
     const code = (fault as { code?: string }).code ?? ''
     if (code === 'SQLITE_BUSY' || code === 'SQLITE_LOCKED') {
-      throw new UnusableData(`Another Fairturn is using the data folder ${place}. Stop it, or set DATA_DIR to another folder.`)
+      throw new UnusableData(
+        `Another Fairturn is using the data folder ${place}. Stop it, or set DATA_DIR to another folder.`,
+      )
     }
     if (code === 'SQLITE_NOTADB' || code.startsWith('SQLITE_CORRUPT')) throw new UnusableData(damaged(place))
     if (existsSync(place)) {
-      throw new UnusableData(`The data folder ${place} cannot be written (${code || (fault as Error).message}). Make it writable, or set DATA_DIR to another folder.`)
+      throw new UnusableData(
+        `The data folder ${place} cannot be written (${code || (fault as Error).message}). Make it writable, or set DATA_DIR to another folder.`,
+      )
     }
-    throw new UnusableData(`The data folder ${place} cannot be made (${code || (fault as Error).message}). Make it by hand, or set DATA_DIR to another folder.`)
+    throw new UnusableData(
+      `The data folder ${place} cannot be made (${code || (fault as Error).message}). Make it by hand, or set DATA_DIR to another folder.`,
+    )
   }
 }
 

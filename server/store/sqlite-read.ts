@@ -7,7 +7,15 @@ import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Step } from '../../engine/contest/steps.ts'
 import type { StoredRoom, StoredRound, StoredSeat } from './record.ts'
 
-type RoomRow = { id: string; code: string; teacher_id: string; viewer_key: string; locked: number; settings: string; opened_ms: number }
+type RoomRow = {
+  id: string
+  code: string
+  teacher_id: string
+  viewer_key: string
+  locked: number
+  settings: string
+  opened_ms: number
+}
 type SeatRow = { id: string; name: string; token_hash: string; pretend: number; joined_ms: number }
 type RoundRow = { id: string; number: number; settings: string; start: string }
 type TryRow = { seat_id: string; number: number; late: number; opened_ms: number }
@@ -58,7 +66,13 @@ export function makeReader(database: Database.Database): Reader {
   }
 
   function readSeat(row: SeatRow): StoredSeat {
-    return { seatId: row.id as SeatId, name: row.name, tokenHash: row.token_hash, pretend: row.pretend === 1, joinedAtMs: row.joined_ms }
+    return {
+      seatId: row.id as SeatId,
+      name: row.name,
+      tokenHash: row.token_hash,
+      pretend: row.pretend === 1,
+      joinedAtMs: row.joined_ms,
+    }
   }
 
   return {

@@ -168,7 +168,10 @@ class SqliteRecord implements DurableRecord {
     }
     if (!saving) {
       // The time stands in the entry only to make it a real write; its value is not read while the server lives.
-      this.#probe = setInterval(() => this.write({ kind: 'alive', atMs: Date.now() }).catch(() => undefined), PROBE_EVERY_MS)
+      this.#probe = setInterval(
+        () => this.write({ kind: 'alive', atMs: Date.now() }).catch(() => undefined),
+        PROBE_EVERY_MS,
+      )
     }
     for (const listener of this.#listeners) listener(saving)
   }

@@ -32,7 +32,11 @@ try {
           const outcomes = committer.commit(message.entries)
           say({ kind: 'committed', outcomes, tookMs: performance.now() - beganAt })
         } catch (fault) {
-          say({ kind: 'commit-failed', code: (fault as { code?: string }).code ?? 'unknown', message: (fault as Error).message })
+          say({
+            kind: 'commit-failed',
+            code: (fault as { code?: string }).code ?? 'unknown',
+            message: (fault as Error).message,
+          })
         }
         return
       }

@@ -15,7 +15,7 @@ import Database from 'better-sqlite3'
 import { type MeasuredProcess, startMeasured } from './load/measured-process.ts'
 import { RawClient } from './load/raw-client.ts'
 import { seatSchool } from './load/school.ts'
-import { turn, type TurningResult, type TurningStudent } from './load/turning-students.ts'
+import { type TurningResult, type TurningStudent, turn } from './load/turning-students.ts'
 
 const { values } = parseArgs({
   options: {
@@ -36,12 +36,17 @@ const OWN_DELAY_MS_MAX = 20
 
 type Row = TurningResult & { what: string; cpuPercent: number | null; rssMegabytes: number | null; extra: string }
 
-console.log(`${wish.rooms} rooms of ${wish.students} students, ${wish.rate} turns a second each, ${wish.seconds} s a run; load average ${loadavg()[0].toFixed(2)}`)
+console.log(
+  `${wish.rooms} rooms of ${wish.students} students, ${wish.rate} turns a second each, ${wish.seconds} s a run; load average ${loadavg()[0].toFixed(2)}`,
+)
 const rows: Row[] = [await echo('ws'), await echo('socket.io'), await fairturn(), await echo('socket.io')]
 report(rows)
 
 async function echo(kind: 'ws' | 'socket.io'): Promise<Row> {
-  const server = await startMeasured(['--import', 'tsx', fileURLToPath(new URL('./load/echo-server.ts', import.meta.url)), kind], /listening \d+/)
+  const server = await startMeasured(
+    ['--import', 'tsx', fileURLToPath(new URL('./load/echo-server.ts', import.meta.url)), kind],
+    /listening \d+/,
+  )
   const url = `http://127.0.0.1:${/listening (\d+)/.exec(server.output)![1]}`
   const students: TurningStudent[] = []
   for (let index = 0; index < nStudents; index++) {
@@ -82,9 +87,14 @@ async function measure(what: string, server: MeasuredProcess, students: readonly
   return { ...result, what, cpuPercent, rssMegabytes: server.rssMegabytes(), extra: '' }
 }
 
-function countLost(dataDir: string, students: readonly { seatId: string; nHeld: number }[]): { nAcknowledged: number; nLost: number } {
+function countLost(
+  dataDir: string,
+  students: readonly { seatId: string; nHeld: number }[],
+): { nAcknowledged: number; nLost: number } {
   const database = new Database(join(dataDir, 'fairturn.sqlite'))
-  const count = database.prepare('SELECT count(*) AS n FROM step JOIN try ON try.key = step.try_key WHERE try.seat_id = ?')
+  const count = database.prepare(
+    'SELECT count(*) AS n FROM step JOIN try ON try.key = step.try_key WHERE try.seat_id = ?',
+  )
   let nAcknowledged = 0
   let nLost = 0
   for (const { seatId, nHeld } of students) {
@@ -118,11 +128,14 @@ function report(all: readonly Row[]): void {
     const baseline = bare.reduce((sum, row) => sum + row.acknowledgements.percentile(share), 0) / bare.length
     return (own.acknowledgements.percentile(share) / baseline).toFixed(2)
   }
-  console.log(`Fairturn beside the mean of both bare Socket.IO echoes: p50 x${ratio(0.5)}, p95 x${ratio(0.95)}, p99 x${ratio(0.99)}`)
+  console.log(
+    `Fairturn beside the mean of both bare Socket.IO echoes: p50 x${ratio(0.5)}, p95 x${ratio(0.95)}, p99 x${ratio(0.99)}`,
+  )
   console.log(own.extra)
   console.log(`load average at the end ${loadavg()[0].toFixed(2)}`)
   for (const row of all) {
-    if (row.ownDelayMs > OWN_DELAY_MS_MAX) console.log(`The generator itself was late in "${row.what}": its figures are void.`)
+    if (row.ownDelayMs > OWN_DELAY_MS_MAX)
+      console.log(`The generator itself was late in "${row.what}": its figures are void.`)
   }
 }
 

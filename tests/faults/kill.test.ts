@@ -5,13 +5,21 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import type { RoundId } from '../../engine/contest/ids.ts'
-import { stepName, stepOf, type StepName } from '../../engine/contest/steps.ts'
+import { type StepName, stepName, stepOf } from '../../engine/contest/steps.ts'
 import { afterTurns } from '../../engine/cube/apply-turn.ts'
 import { parseStickers } from '../../engine/cube/stickers.ts'
 import type { Turn } from '../../engine/cube/turns.ts'
 import { goalMet } from '../../engine/method/goals.ts'
 import { lessonWay } from '../../engine/method/lesson-way.ts'
-import { aReturningStudent, aStudent, aTeacher, mustAsk, sendEverybodyHome, type Student, until } from '../server/support/people.ts'
+import {
+  aReturningStudent,
+  aStudent,
+  aTeacher,
+  mustAsk,
+  type Student,
+  sendEverybodyHome,
+  until,
+} from '../server/support/people.ts'
 import { aProcess, type ServerProcess } from './support/a-process.ts'
 
 const N_STUDENTS = 8
@@ -33,39 +41,45 @@ afterEach(async () => {
 const SCRIBBLE: readonly StepName[] = ['R', 'F', "U'", 'y', 'L2', 'Fw', 'M', "D'"]
 
 describe('kill -9 in the middle of a round', () => {
-  test.each(KILLED_AFTER_MS)('[DU12] killed %i ms after the first turns: all acknowledged turns are there, and the class plays on', async (killedAfterMs) => {
-    server = await aProcess({ DATA_DIR: dataDir })
-    const teacher = await aTeacher(server, { timeLimitMs: 600_000 })
-    const students: Student[] = []
-    for (let index = 0; index < N_STUDENTS; index++) students.push(await aStudent(server, teacher.code, `Student ${index}`))
-    const { roundId } = await mustAsk(teacher.client, 'round:start', { roomId: teacher.roomId, number: 1 })
-    await until('the signal is given', () => Date.now() > startsAtMs(students[0]))
-    const clockBefore = students[0].view().round?.clock
+  test.each(KILLED_AFTER_MS)(
+    '[DU12] killed %i ms after the first turns: all acknowledged turns are there, and the class plays on',
+    async (killedAfterMs) => {
+      server = await aProcess({ DATA_DIR: dataDir })
+      const teacher = await aTeacher(server, { timeLimitMs: 600_000 })
+      const students: Student[] = []
+      for (let index = 0; index < N_STUDENTS; index++)
+        students.push(await aStudent(server, teacher.code, `Student ${index}`))
+      const { roundId } = await mustAsk(teacher.client, 'round:start', { roomId: teacher.roomId, number: 1 })
+      await until('the signal is given', () => Date.now() > startsAtMs(students[0]))
+      const clockBefore = students[0].view().round?.clock
 
-    const acknowledged = students.map(() => 0)
-    const scribbling = students.map((student, index) => scribble(student, roundId, (held) => (acknowledged[index] = held)))
-    await new Promise((resolve) => setTimeout(resolve, killedAfterMs))
-    await server.kill('SIGKILL')
-    await Promise.all(scribbling)
-    for (const student of students) student.client.disconnect()
+      const acknowledged = students.map(() => 0)
+      const scribbling = students.map((student, index) =>
+        scribble(student, roundId, (held) => (acknowledged[index] = held)),
+      )
+      await new Promise((resolve) => setTimeout(resolve, killedAfterMs))
+      await server.kill('SIGKILL')
+      await Promise.all(scribbling)
+      for (const student of students) student.client.disconnect()
 
-    server = await aProcess({ DATA_DIR: dataDir, PORT: String(server.port) })
-    for (const [index, before] of students.entries()) {
-      const student = await aReturningStudent(server, before.token)
-      const mine = student.view().mine
-      const steps = mine?.steps ?? []
-      // All that was acknowledged, in order; what was on its way may be there too, but nothing else.
-      expect(steps.length).toBeGreaterThanOrEqual(acknowledged[index])
-      expect(steps).toEqual(scribbled(steps.length))
-      if (mine?.reached == null) await playToTheGoal(student, roundId)
-    }
-    expect(acknowledged.reduce((sum, held) => sum + held, 0)).toBeGreaterThan(0)
-    const clockAfter = (await aReturningStudent(server, students[0].token)).view().round?.clock
-    // The time in which nobody could play is taken out of the clock.
-    if (clockBefore?.phase !== 'running' || clockAfter?.phase !== 'running') throw new Error('the round runs on')
-    expect(clockAfter.endsAtMs! - clockAfter.startsAtMs).toBe(clockBefore.endsAtMs! - clockBefore.startsAtMs)
-    expect(clockAfter.startsAtMs).toBeGreaterThan(clockBefore.startsAtMs)
-  })
+      server = await aProcess({ DATA_DIR: dataDir, PORT: String(server.port) })
+      for (const [index, before] of students.entries()) {
+        const student = await aReturningStudent(server, before.token)
+        const mine = student.view().mine
+        const steps = mine?.steps ?? []
+        // All that was acknowledged, in order; what was on its way may be there too, but nothing else.
+        expect(steps.length).toBeGreaterThanOrEqual(acknowledged[index])
+        expect(steps).toEqual(scribbled(steps.length))
+        if (mine?.reached == null) await playToTheGoal(student, roundId)
+      }
+      expect(acknowledged.reduce((sum, held) => sum + held, 0)).toBeGreaterThan(0)
+      const clockAfter = (await aReturningStudent(server, students[0].token)).view().round?.clock
+      // The time in which nobody could play is taken out of the clock.
+      if (clockBefore?.phase !== 'running' || clockAfter?.phase !== 'running') throw new Error('the round runs on')
+      expect(clockAfter.endsAtMs! - clockAfter.startsAtMs).toBe(clockBefore.endsAtMs! - clockBefore.startsAtMs)
+      expect(clockAfter.startsAtMs).toBeGreaterThan(clockBefore.startsAtMs)
+    },
+  )
 
   test('[DU13] asked to stop, the server says so, keeps what is on its way, and ends within five seconds', async () => {
     server = await aProcess({ DATA_DIR: dataDir })
@@ -123,5 +137,13 @@ async function playToTheGoal(student: Student, roundId: RoundId): Promise<void> 
   const number = (view.mine?.number ?? 0) + 1
   const answer = await student.turn(roundId, 0, way.map(stepName), number)
   expect(answer).toMatchObject({ ok: true, value: { held: way.length, reached: { turns: expect.any(Number) } } })
-  expect(goalMet(afterTurns(start.value, way.map((turn) => stepOf(stepName(turn)) as Turn)), 4)).toBe(true)
+  expect(
+    goalMet(
+      afterTurns(
+        start.value,
+        way.map((turn) => stepOf(stepName(turn)) as Turn),
+      ),
+      4,
+    ),
+  ).toBe(true)
 }

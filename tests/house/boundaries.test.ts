@@ -19,12 +19,13 @@ function filesBelow(place: string): string[] {
 }
 
 /** Every import, export-from and dynamic import of a file: `to` is a path from the root, or the name of a package. */
-export function importsOf(from: string, text: string): Import[] {
+function importsOf(from: string, text: string): Import[] {
   const found = [...text.matchAll(/(?:\bfrom\s+|\bimport\s+|\bimport\(\s*)['"]([^'"]+)['"]/g)].map((match) => match[1])
   return found.map((to) => ({ from, to: to.startsWith('.') ? relative(ROOT, resolve(ROOT, dirname(from), to)) : to }))
 }
 
-const importsBelow = (place: string) => filesBelow(place).flatMap((file) => importsOf(file, readFileSync(join(ROOT, file), 'utf8')))
+const importsBelow = (place: string) =>
+  filesBelow(place).flatMap((file) => importsOf(file, readFileSync(join(ROOT, file), 'utf8')))
 const told = (imports: Import[]) => imports.map(({ from, to }) => `${from} -> ${to}`)
 
 describe('the house', () => {
@@ -37,7 +38,9 @@ describe('the house', () => {
   test('[HO1] the engine asks neither for the time nor for chance nor for the process', () => {
     const asking = filesBelow('engine').filter((file) => {
       const code = readFileSync(join(ROOT, file), 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '')
-      return /\bDate\.now|new Date\b|Math\.random|\bprocess\.|\bperformance\.|\bcrypto\.|\bwindow\.|\bdocument\./.test(code)
+      return /\bDate\.now|new Date\b|Math\.random|\bprocess\.|\bperformance\.|\bcrypto\.|\bwindow\.|\bdocument\./.test(
+        code,
+      )
     })
     expect(asking).toEqual([])
   })
@@ -59,12 +62,20 @@ describe('the house', () => {
   })
 
   test('[HO3] only web/live touches the socket', () => {
-    const imports = importsBelow('web').filter(({ from, to }) => to.startsWith('socket.io') && !from.startsWith('web/live/'))
+    const imports = importsBelow('web').filter(
+      ({ from, to }) => to.startsWith('socket.io') && !from.startsWith('web/live/'),
+    )
     expect(told(imports)).toEqual([])
   })
 
   test('[HO1] the check itself sees every kind of import', () => {
     const text = `import a from 'x'\nimport type { B } from '../server/b.ts'\nexport { c } from "./c.ts"\nconst d = import('node:fs')\nimport './e.css'`
-    expect(importsOf('engine/f.ts', text).map(({ to }) => to)).toEqual(['x', 'server/b.ts', 'engine/c.ts', 'node:fs', 'engine/e.css'])
+    expect(importsOf('engine/f.ts', text).map(({ to }) => to)).toEqual([
+      'x',
+      'server/b.ts',
+      'engine/c.ts',
+      'node:fs',
+      'engine/e.css',
+    ])
   })
 })

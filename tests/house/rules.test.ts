@@ -19,7 +19,9 @@ const titles = ['tests', 'e2e'].flatMap(testFiles).flatMap((file) => {
   const text = readFileSync(join(ROOT, file), 'utf8')
   return [...text.matchAll(/\[([A-Z]{2}\d+)\]/g)].map((match) => match[1])
 })
-const rules = [...readFileSync(join(ROOT, 'tests', 'RULES.md'), 'utf8').matchAll(/\*\*([A-Z]{2}\d+)\*\*/g)].map((match) => match[1])
+const rules = [...readFileSync(join(ROOT, 'tests', 'RULES.md'), 'utf8').matchAll(/\*\*([A-Z]{2}\d+)\*\*/g)].map(
+  (match) => match[1],
+)
 
 test('[HO4] every rule is there once and has a test', () => {
   expect(rules.length).toBeGreaterThan(100)

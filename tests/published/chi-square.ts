@@ -39,7 +39,7 @@ export function looksFair(counts: readonly number[], weights: readonly number[] 
 }
 
 /** @returns the sum over all cells of (observed - expected)^2 / expected */
-export function chiSquare(counts: readonly number[], weights: readonly number[]): number {
+function chiSquare(counts: readonly number[], weights: readonly number[]): number {
   const nDrawn = sum(counts)
   return sum(
     counts.map((count, cell) => {

@@ -4,9 +4,18 @@ import { request } from 'node:http'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { FROM_BROWSER, type MessageName } from '../../engine/wire/from-browser.ts'
 import { SOCKET_PATH } from '../../engine/wire/hello.ts'
-import { WHO_MAY, type Speaker } from '../../server/live/who-may.ts'
+import { type Speaker, WHO_MAY } from '../../server/live/who-may.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
-import { aStudent, aTeacher, type Client, connect, mustAsk, sendEverybodyHome, signIn, untyped } from './support/people.ts'
+import {
+  aStudent,
+  aTeacher,
+  type Client,
+  connect,
+  mustAsk,
+  sendEverybodyHome,
+  signIn,
+  untyped,
+} from './support/people.ts'
 
 let server: TestServer
 beforeEach(async () => {
@@ -19,7 +28,9 @@ afterEach(async () => {
 
 const raw = async (client: Client, ...message: unknown[]) => {
   const [name, ...rest] = message
-  return (await untyped(client).timeout(5_000).emitWithAck(String(name), ...rest)) as { ok: boolean; error?: { code: string; at?: string } }
+  return (await untyped(client)
+    .timeout(5_000)
+    .emitWithAck(String(name), ...rest)) as { ok: boolean; error?: { code: string; at?: string } }
 }
 const refusedHandshake = (client: Client) =>
   new Promise<{ code?: string } | null>((resolve) => {
@@ -87,12 +98,16 @@ describe('the handshake', () => {
     },
   )
 
-  test.each(['https://evil.example', 'http://127.0.0.1.evil.example', 'null', 'http://127.0.0.1:1', 'file://', 'http://[::1]:80'])(
-    '[WI7] a page from the origin %j gets no connection',
-    async (origin) => {
-      expect((await refusedHandshake(connect(server, { origin })))?.code).not.toBe('connected')
-    },
-  )
+  test.each([
+    'https://evil.example',
+    'http://127.0.0.1.evil.example',
+    'null',
+    'http://127.0.0.1:1',
+    'file://',
+    'http://[::1]:80',
+  ])('[WI7] a page from the origin %j gets no connection', async (origin) => {
+    expect((await refusedHandshake(connect(server, { origin })))?.code).not.toBe('connected')
+  })
 
   test('[WI7] our own pages do', async () => {
     expect((await refusedHandshake(connect(server, { origin: server.url })))?.code).toBe('connected')
@@ -138,7 +153,9 @@ describe('who may say what', () => {
       // An empty message is malformed or, where it is not, harmless; what counts is whether it got past the table.
       const answer = name === 'seat:leave' || name === 'room:open' ? null : await raw(client, name, { bad: true })
       if (answer === null) continue
-      const refusedAtTheTable = ['desk/not-signed-in', 'seat/none', 'viewer/no-such-room'].includes(answer.error?.code ?? '')
+      const refusedAtTheTable = ['desk/not-signed-in', 'seat/none', 'viewer/no-such-room'].includes(
+        answer.error?.code ?? '',
+      )
       expect([name, !refusedAtTheTable]).toEqual([name, mayPass])
     }
   })
@@ -163,7 +180,10 @@ describe('who may say what', () => {
 
   test('[AU4] a room is found only by its own teacher', async () => {
     const teacher = await aTeacher(server)
-    expect(await raw(teacher.client, 'room:watch', { roomId: 'somebody-elses' })).toEqual({ ok: false, error: { code: 'room/not-yours' } })
+    expect(await raw(teacher.client, 'room:watch', { roomId: 'somebody-elses' })).toEqual({
+      ok: false,
+      error: { code: 'room/not-yours' },
+    })
   })
 })
 
@@ -181,7 +201,8 @@ describe('what is sent', () => {
     await new Promise((resolve) => setTimeout(resolve, 300))
     const text = JSON.stringify(seen)
     expect(seen.length).toBeGreaterThan(2)
-    for (const secret of [ada.token, bo.token, teacher.viewerKey, teacher.cookie.split('=')[1]]) expect(text).not.toContain(secret)
+    for (const secret of [ada.token, bo.token, teacher.viewerKey, teacher.cookie.split('=')[1]])
+      expect(text).not.toContain(secret)
     const lanes = (seen.flat() as { lanes?: { name: string }[] }[]).flatMap((message) => message?.lanes ?? [])
     expect(lanes.every((lane) => lane.name === 'Ada')).toBe(true)
   })

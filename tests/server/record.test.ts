@@ -1,15 +1,25 @@
 /** The durable record: what is stored stays, what must not be stored is not. One suite for every store. Rules: tests/RULES.md. */
 
-import { closeSync, chmodSync, mkdirSync, mkdtempSync, openSync, readFileSync, rmSync, writeFileSync, writeSync } from 'node:fs'
+import {
+  chmodSync,
+  closeSync,
+  mkdirSync,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+  writeSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import type { RoomCode, RoomId, RoundId, SeatId, TeacherId } from '../../engine/contest/ids.ts'
 import { DEFAULT_ROUND_SETTINGS } from '../../engine/contest/round-settings.ts'
-import { formatStickers } from '../../engine/cube/stickers.ts'
-import { solvedCube } from '../../engine/cube/cube-position.ts'
 import type { Step } from '../../engine/contest/steps.ts'
+import { solvedCube } from '../../engine/cube/cube-position.ts'
+import { formatStickers } from '../../engine/cube/stickers.ts'
 import type { DurableRecord, StepsEntry } from '../../server/store/record.ts'
 import { SQLITE_VERSION_MIN } from '../../server/store/sqlite-open.ts'
 import { openSqliteRecord } from '../../server/store/sqlite-record.ts'
@@ -31,13 +41,37 @@ const roomId = 'room-1' as RoomId
 const roundId = 'round-1' as RoundId
 const seatId = 'seat-1' as SeatId
 const steps = (from: number, ...numbers: number[]): StepsEntry => ({
-  kind: 'steps', roundId, seatId, tryNumber: 1, from, steps: numbers as Step[], late: false, momentMs: 10, atMs: 20,
+  kind: 'steps',
+  roundId,
+  seatId,
+  tryNumber: 1,
+  from,
+  steps: numbers as Step[],
+  late: false,
+  momentMs: 10,
+  atMs: 20,
 })
 
 async function aRoundOnRecord(): Promise<void> {
-  await record.write({ kind: 'room-opened', roomId, code: 'BADBAD' as RoomCode, teacherId: 't' as TeacherId, viewerKey: 'v', settings: DEFAULT_ROUND_SETTINGS, atMs: 1 })
+  await record.write({
+    kind: 'room-opened',
+    roomId,
+    code: 'BADBAD' as RoomCode,
+    teacherId: 't' as TeacherId,
+    viewerKey: 'v',
+    settings: DEFAULT_ROUND_SETTINGS,
+    atMs: 1,
+  })
   await record.write({ kind: 'seat-joined', seatId, roomId, name: 'Ada', tokenHash: 'h', pretend: false, atMs: 2 })
-  await record.write({ kind: 'round-drawn', roundId, roomId, number: 1, settings: DEFAULT_ROUND_SETTINGS, start: formatStickers(solvedCube()), atMs: 3 })
+  await record.write({
+    kind: 'round-drawn',
+    roundId,
+    roomId,
+    number: 1,
+    settings: DEFAULT_ROUND_SETTINGS,
+    start: formatStickers(solvedCube()),
+    atMs: 3,
+  })
 }
 
 describe('the record', () => {
@@ -69,7 +103,13 @@ describe('the record', () => {
     await record.write({ kind: 'clock-event', roundId, order: 0, event: { kind: 'started', startsAtMs: 5 }, atMs: 4 })
     const outcomes = await Promise.all([
       record.write(steps(0, 1)),
-      record.write({ kind: 'clock-event', roundId, order: 1, event: { kind: 'ended', atMs: 9, reason: 'teacher' }, atMs: 9 }),
+      record.write({
+        kind: 'clock-event',
+        roundId,
+        order: 1,
+        event: { kind: 'ended', atMs: 9, reason: 'teacher' },
+        atMs: 9,
+      }),
       record.write(steps(1, 2)),
     ])
     expect(outcomes).toEqual(['stored', 'stored', 'closed'])
@@ -77,13 +117,25 @@ describe('the record', () => {
 
   test('[DU4] two that close or pause a round at once cannot both win', async () => {
     await aRoundOnRecord()
-    const event = (kind: 'paused' | 'voided') => ({ kind: 'clock-event', roundId, order: 0, event: { kind, atMs: 9 }, atMs: 9 }) as const
-    expect(await Promise.all([record.write(event('paused')), record.write(event('voided'))])).toEqual(['stored', 'conflict'])
+    const event = (kind: 'paused' | 'voided') =>
+      ({ kind: 'clock-event', roundId, order: 0, event: { kind, atMs: 9 }, atMs: 9 }) as const
+    expect(await Promise.all([record.write(event('paused')), record.write(event('voided'))])).toEqual([
+      'stored',
+      'conflict',
+    ])
   })
 
   test('[DU5] one code belongs to one open room, and is free again when that room is closed', async () => {
     const another = (id: string) =>
-      record.write({ kind: 'room-opened', roomId: id as RoomId, code: 'BADBAD' as RoomCode, teacherId: 't' as TeacherId, viewerKey: id, settings: DEFAULT_ROUND_SETTINGS, atMs: 1 })
+      record.write({
+        kind: 'room-opened',
+        roomId: id as RoomId,
+        code: 'BADBAD' as RoomCode,
+        teacherId: 't' as TeacherId,
+        viewerKey: id,
+        settings: DEFAULT_ROUND_SETTINGS,
+        atMs: 1,
+      })
     expect(await another('a')).toBe('stored')
     expect(await another('b')).toBe('conflict')
     await record.write({ kind: 'room-closed', roomId: 'a' as RoomId, atMs: 2 })
@@ -101,8 +153,12 @@ describe('the record', () => {
 
   test('[DU7] the file is opened so that a commit is on the disk: WAL, synchronous FULL, a safe SQLite', async () => {
     await record.close()
-    const version = (new Database(':memory:').prepare('SELECT sqlite_version() AS v').get() as { v: string }).v.split('.').map(Number)
-    expect(version[0] * 1e6 + version[1] * 1e3 + version[2]).toBeGreaterThanOrEqual(SQLITE_VERSION_MIN[0] * 1e6 + SQLITE_VERSION_MIN[1] * 1e3 + SQLITE_VERSION_MIN[2])
+    const version = (new Database(':memory:').prepare('SELECT sqlite_version() AS v').get() as { v: string }).v
+      .split('.')
+      .map(Number)
+    expect(version[0] * 1e6 + version[1] * 1e3 + version[2]).toBeGreaterThanOrEqual(
+      SQLITE_VERSION_MIN[0] * 1e6 + SQLITE_VERSION_MIN[1] * 1e3 + SQLITE_VERSION_MIN[2],
+    )
     const database = new Database(join(dataDir, 'fairturn.sqlite'))
     expect(database.pragma('journal_mode', { simple: true })).toBe('wal')
     database.close()
@@ -140,14 +196,18 @@ describe('a data folder that cannot be used', () => {
   test('[DU10] a folder that cannot be made is refused with what to do', async () => {
     const blocked = join(dataDir, 'a-file')
     writeFileSync(blocked, '')
-    await expect(openSqliteRecord({ dataDir: join(blocked, 'data'), threadFile: THREAD_FROM_SOURCE })).rejects.toThrow(/cannot be made .* or set DATA_DIR/)
+    await expect(openSqliteRecord({ dataDir: join(blocked, 'data'), threadFile: THREAD_FROM_SOURCE })).rejects.toThrow(
+      /cannot be made .* or set DATA_DIR/,
+    )
   })
 
   test('[DU10] a data file that is a folder is refused with what to do', async () => {
     const other = join(dataDir, 'other')
     mkdirSync(join(other, 'fairturn.sqlite'), { recursive: true })
     chmodSync(other, 0o555)
-    await expect(openSqliteRecord({ dataDir: other, threadFile: THREAD_FROM_SOURCE })).rejects.toThrow(/cannot be written .* or set DATA_DIR/)
+    await expect(openSqliteRecord({ dataDir: other, threadFile: THREAD_FROM_SOURCE })).rejects.toThrow(
+      /cannot be written .* or set DATA_DIR/,
+    )
   })
 
   test('[DU11] a file of a newer version is refused', async () => {

@@ -2,11 +2,21 @@
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { rankBoard } from '../../engine/contest/rank-board.ts'
-import { stepName, type StepName } from '../../engine/contest/steps.ts'
+import { type StepName, stepName } from '../../engine/contest/steps.ts'
 import { parseStickers } from '../../engine/cube/stickers.ts'
 import { lessonWay } from '../../engine/method/lesson-way.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
-import { aReturningStudent, aStudent, aTeacher, ask, connect, mustAsk, sendEverybodyHome, startRound, until } from './support/people.ts'
+import {
+  aReturningStudent,
+  aStudent,
+  ask,
+  aTeacher,
+  connect,
+  mustAsk,
+  sendEverybodyHome,
+  startRound,
+  until,
+} from './support/people.ts'
 
 let server: TestServer
 beforeEach(async () => {
@@ -28,7 +38,10 @@ describe('a round', () => {
     const teacher = await aTeacher(server)
     const [ada, bo] = [await aStudent(server, teacher.code, 'Ada'), await aStudent(server, teacher.code, 'Bo')]
     const roundId = await startRound(server, teacher)
-    await until('both benches show the round', () => ada.view().round?.id === roundId && bo.view().round?.id === roundId)
+    await until(
+      'both benches show the round',
+      () => ada.view().round?.id === roundId && bo.view().round?.id === roundId,
+    )
     expect(ada.view().round?.start).toBe(bo.view().round?.start)
     expect(ada.view().round?.clock).toEqual(bo.view().round?.clock)
 
@@ -38,7 +51,10 @@ describe('a round', () => {
     const answer = await ada.turn(roundId, 0, way)
     expect(answer).toMatchObject({ ok: true, value: { held: way.length, reached: { turns: expect.any(Number) } } })
 
-    await until('the desk sees both flags', () => teacher.view().lanes.filter((lane) => lane.best !== null).length === 2)
+    await until(
+      'the desk sees both flags',
+      () => teacher.view().lanes.filter((lane) => lane.best !== null).length === 2,
+    )
     expect(rankBoard(teacher.view().lanes, 'running').map((lane) => [lane.place, lane.name])).toEqual([
       [1, 'Ada'],
       [2, 'Bo'],
@@ -90,7 +106,10 @@ describe('a round', () => {
   test('[RO4] pressing start twice, or from two tabs, starts one round', async () => {
     const teacher = await aTeacher(server)
     const message = { roomId: teacher.roomId, number: 1 }
-    const [first, second] = await Promise.all([mustAsk(teacher.client, 'round:start', message), mustAsk(teacher.client, 'round:start', message)])
+    const [first, second] = await Promise.all([
+      mustAsk(teacher.client, 'round:start', message),
+      mustAsk(teacher.client, 'round:start', message),
+    ])
     expect(second.roundId).toBe(first.roundId)
     const other = connect(server, { cookie: teacher.cookie })
     await mustAsk(other, 'desk:enter', {})
@@ -147,15 +166,21 @@ describe('turns', () => {
     expect(mine?.steps.length === 40 || mine?.reached !== null).toBe(true)
   })
 
-  test('[TU5] a student cannot turn for another: the seat is the connection\'s, whatever the message says', async () => {
+  test("[TU5] a student cannot turn for another: the seat is the connection's, whatever the message says", async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
     await aStudent(server, teacher.code, 'Bo')
     const roundId = await startRound(server, teacher)
     const stranger = connect(server)
-    expect(await ask(stranger, 'turns:send', { roundId, tryNumber: 1, from: 0, steps: ['R'] })).toEqual({ ok: false, error: { code: 'seat/none' } })
+    expect(await ask(stranger, 'turns:send', { roundId, tryNumber: 1, from: 0, steps: ['R'] })).toEqual({
+      ok: false,
+      error: { code: 'seat/none' },
+    })
     const forged = { roundId, tryNumber: 1, from: 0, steps: ['R'], seatId: 'somebody' }
-    expect(await ada.client.timeout(5_000).emitWithAck('turns:send', forged as never)).toMatchObject({ ok: false, error: { code: 'wire/malformed' } })
+    expect(await ada.client.timeout(5_000).emitWithAck('turns:send', forged as never)).toMatchObject({
+      ok: false,
+      error: { code: 'wire/malformed' },
+    })
     await ada.turn(roundId, 0, ['R'])
     await until('one lane has grown', () => teacher.view().lanes.find((lane) => lane.name === 'Ada')?.turns === 1)
     expect(teacher.view().lanes.find((lane) => lane.name === 'Bo')?.turns).toBe(0)

@@ -3,7 +3,17 @@
 import { afterEach, expect, test } from 'vitest'
 import { type DurableRecord, SavingPaused } from '../../server/store/record.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
-import { aReturningStudent, aStudent, aTeacher, ask, connect, mustAsk, sendEverybodyHome, startRound, until } from './support/people.ts'
+import {
+  aReturningStudent,
+  aStudent,
+  ask,
+  aTeacher,
+  connect,
+  mustAsk,
+  sendEverybodyHome,
+  startRound,
+  until,
+} from './support/people.ts'
 
 let server: TestServer
 afterEach(async () => {
@@ -49,8 +59,12 @@ test('[DU15] turns are refused while the disk refuses, are taken afterwards, and
     { ok: false, error: { code: 'store/saving-paused' } },
     { ok: false, error: { code: 'store/saving-paused' } },
   ])
-  expect(await ask(connect(server), 'seat:join', { code: teacher.code, name: 'Bo' })).toMatchObject({ error: { code: 'store/saving-paused' } })
-  expect(await ask(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })).toMatchObject({ error: { code: 'store/saving-paused' } })
+  expect(await ask(connect(server), 'seat:join', { code: teacher.code, name: 'Bo' })).toMatchObject({
+    error: { code: 'store/saving-paused' },
+  })
+  expect(await ask(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })).toMatchObject({
+    error: { code: 'store/saving-paused' },
+  })
   await until('the desk says so', () => teacher.view().savingPaused)
   expect(teacher.view().lanes[0].turns).toBe(2)
 

@@ -2,7 +2,17 @@
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { aServer, type TestServer } from './support/a-server.ts'
-import { aReturningStudent, aStudent, aTeacher, ask, connect, mustAsk, sendEverybodyHome, startRound, until } from './support/people.ts'
+import {
+  aReturningStudent,
+  aStudent,
+  ask,
+  aTeacher,
+  connect,
+  mustAsk,
+  sendEverybodyHome,
+  startRound,
+  until,
+} from './support/people.ts'
 
 let server: TestServer
 beforeEach(async () => {
@@ -44,7 +54,10 @@ describe('coming in', () => {
     await mustAsk(teacher.client, 'room:close', { roomId: teacher.roomId })
     expect(await gone).toEqual({ reason: 'room-closed' })
     expect(await refusalOf(teacher.code, 'Bo')).toBe('room/unknown-code')
-    expect(await ask(connect(server), 'seat:resume', { token: ada.token })).toEqual({ ok: false, error: { code: 'room/closed' } })
+    expect(await ask(connect(server), 'seat:resume', { token: ada.token })).toEqual({
+      ok: false,
+      error: { code: 'room/closed' },
+    })
   })
 
   test('[IN4] a room is full at 300', async () => {
@@ -55,7 +68,9 @@ describe('coming in', () => {
       if (index % 10 === 0) through = connect(server)
       await mustAsk(through, 'seat:join', { code: teacher.code, name: `S ${index}` })
     }
-    expect(await ask(through, 'seat:join', { code: teacher.code, name: 'One more' })).toMatchObject({ error: { code: 'wire/too-fast' } })
+    expect(await ask(through, 'seat:join', { code: teacher.code, name: 'One more' })).toMatchObject({
+      error: { code: 'wire/too-fast' },
+    })
     const refused = await ask(connect(server), 'seat:join', { code: teacher.code, name: 'One more' })
     expect(refused).toEqual({ ok: false, error: { code: 'room/full', max: 300 } })
   })
@@ -80,10 +95,15 @@ describe('coming in', () => {
     const teacher = await aTeacher(server)
     const guesser = connect(server)
     for (let wrong = 0; wrong < 8; wrong++) {
-      expect(await ask(guesser, 'seat:join', { code: 'BADBAD', name: 'Bo' })).toMatchObject({ error: { code: 'room/unknown-code' } })
+      expect(await ask(guesser, 'seat:join', { code: 'BADBAD', name: 'Bo' })).toMatchObject({
+        error: { code: 'room/unknown-code' },
+      })
     }
     const refused = await ask(guesser, 'seat:join', { code: teacher.code, name: 'Bo' })
-    expect(refused).toMatchObject({ ok: false, error: { code: 'room/too-many-wrong-codes', retryAfterMs: expect.any(Number) } })
+    expect(refused).toMatchObject({
+      ok: false,
+      error: { code: 'room/too-many-wrong-codes', retryAfterMs: expect.any(Number) },
+    })
     expect(await refusalOf(teacher.code, 'Bo')).toBeNull()
   })
 })
@@ -124,7 +144,10 @@ describe('coming back', () => {
 
   test('[RE4] a made-up token finds no seat', async () => {
     await aTeacher(server)
-    expect(await ask(connect(server), 'seat:resume', { token: 'made-up' })).toEqual({ ok: false, error: { code: 'seat/gone' } })
+    expect(await ask(connect(server), 'seat:resume', { token: 'made-up' })).toEqual({
+      ok: false,
+      error: { code: 'seat/gone' },
+    })
   })
 })
 
@@ -137,7 +160,10 @@ describe('the teacher and the seats', () => {
     await mustAsk(teacher.client, 'seat:remove', { roomId: teacher.roomId, seatId })
     expect(await gone).toEqual({ reason: 'removed' })
     expect(await ask(ada.client, 'help:ask', { wanted: true })).toEqual({ ok: false, error: { code: 'seat/none' } })
-    expect(await ask(connect(server), 'seat:resume', { token: ada.token })).toEqual({ ok: false, error: { code: 'seat/gone' } })
+    expect(await ask(connect(server), 'seat:resume', { token: ada.token })).toEqual({
+      ok: false,
+      error: { code: 'seat/gone' },
+    })
     expect((await server.record.loadOpenRooms())[0].seats).toEqual([])
   })
 

@@ -29,8 +29,7 @@ export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
   const nParts = nStagesIn(settings) * PARTS_PER_STAGE
   // With "own" the teacher keeps the list: a place seen alone would always be the first, so none is named.
   const isListed = settings.boardSeenBy !== 'own'
-  // Turns that the server does not hold when the round is over came too late.
-  const hadTurnsWaiting = live.mine !== null && live.mine.nWaiting > 0
+  const cameTooLate = live.cameTooLate || (live.mine !== null && live.mine.nWaiting > 0)
   return (
     <main className={styles.end} aria-label={t('bench:page')}>
       <header className={styles.head}>
@@ -50,7 +49,7 @@ export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
       </header>
       <section className={styles.mine} role="status">
         {mine !== null && <OwnResult lane={mine} ranked={ranked} isListed={isListed} nParts={nParts} />}
-        {hadTurnsWaiting && <p>{t('bench:awayEnded')}</p>}
+        {cameTooLate && <p>{t('bench:awayEnded')}</p>}
         {live.status === 'away' && <p>{t('bench:awayWaiting')}</p>}
         {view.room.pretend && <p>{t('common:pretendClass')}</p>}
         <p className={styles.next}>{t('bench:ended.next')}</p>
@@ -90,7 +89,7 @@ function OwnResult({ lane, ranked, isListed, nParts }: OwnResultProps) {
           {t(isShared ? 'bench:ended.shared' : 'bench:ended.place', { place: lane.place })}
         </p>
       )}
-      <p className={isAlone ? styles.place : undefined}>{t('bench:reached.title', { count: lane.best.turns })}</p>
+      <p className={!isListed ? styles.place : undefined}>{t('bench:reached.title', { count: lane.best.turns })}</p>
     </div>
   )
 }

@@ -6,7 +6,7 @@
 import type { Face } from '../../engine/cube/faces.ts'
 import type { TurnName } from '../../engine/cube/turns.ts'
 
-export const ARROWS = [
+const ARROWS = [
   'up',
   'down',
   'left',

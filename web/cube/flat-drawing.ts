@@ -23,9 +23,9 @@ export const FLAT_VIEW_BOX = '-2.195 -2.447 4.39 4.893'
 const STICKER_SIDE = 0.82
 const STICKER_SIDE_NOT_MATTERING = 0.57
 /** A round stroke of this width in the same colour gives the soft corners; the polygon is smaller by as much. */
-export const STICKER_STROKE = 0.13
+const STICKER_STROKE = 0.13
 
-export function flatPoint(place: Vector, view: FlatView = 'above'): readonly [number, number] {
+function flatPoint(place: Vector, view: FlatView = 'above'): readonly [number, number] {
   return directionOnScreen(place, LOOKS[view])
 }
 

@@ -4,7 +4,10 @@ import type { Lane } from '../../engine/contest/rank-board.ts'
 import type { Tick } from '../../engine/wire/views.ts'
 
 /** @returns the new view, or null when a tick is missing in between: then the whole view has to be asked for */
-export function applyTick<View extends { readonly version: number; readonly lanes: readonly Lane[] }>(view: View, tick: Tick): View | null {
+export function applyTick<View extends { readonly version: number; readonly lanes: readonly Lane[] }>(
+  view: View,
+  tick: Tick,
+): View | null {
   if (tick.version <= view.version) return view
   if (tick.version !== view.version + 1) return null
   if (tick.lanes.length === 0) return { ...view, version: tick.version, ...reachedOf(view, tick) }

@@ -38,9 +38,19 @@ export type BenchLive = {
   readonly mine: LocalTry | null
   readonly gone: GoneReason | null
   readonly outOfDate: boolean
+  /** Turns of this round reached the server after its end and do not count. */
+  readonly cameTooLate: boolean
   /** The last refusal that concerns the child; cleared by dismiss(). */
   readonly refusal: Refusal | null
 }
+
+/** Refusals that the bench tells in its own way. */
+const SAID_ELSEWHERE: ReadonlySet<string> = new Set([
+  'seat/taken-over',
+  'seat/none',
+  'contest/round-over',
+  'contest/no-such-round',
+])
 
 const RETRY_MS = 1_000
 /** The signal of the server and the page's guess of it may be a little apart. */
@@ -52,6 +62,7 @@ export const useBench = create<BenchLive>(() => ({
   mine: null,
   gone: null,
   outOfDate: false,
+  cameTooLate: false,
   refusal: null,
 }))
 
@@ -73,7 +84,11 @@ export function beginBench(code: string | null): void {
   isBegun = true
   const seat = rememberedSeat()
   if (seat !== null && (code === null || seat.code === code)) token = seat.token
-  followConnection({ onConnected: () => void resume(), onLost, onOutOfDate: () => useBench.setState({ outOfDate: true }) })
+  followConnection({
+    onConnected: () => void resume(),
+    onLost,
+    onOutOfDate: () => useBench.setState({ outOfDate: true }),
+  })
   followServerClock()
   socket.on('bench', (view) => show(view))
   socket.on('seat:gone', ({ reason }) => {
@@ -105,13 +120,27 @@ export const benchActs = {
 
   takeBack(): void {
     const { view, mine } = useBench.getState()
-    if (!mayTurn() || outbox === null || view?.round?.settings.takeBack !== true || mine === null || mine.standing.length === 0) return
+    if (
+      !mayTurn() ||
+      outbox === null ||
+      view?.round?.settings.takeBack !== true ||
+      mine === null ||
+      mine.standing.length === 0
+    )
+      return
     keep(withSteps(outbox, [TAKE_BACK]))
   },
 
   startAgain(): void {
     const { view, mine } = useBench.getState()
-    if (!isPlayable() || outbox === null || view?.round?.settings.tries !== 'many' || mine === null || mine.steps.length === 0) return
+    if (
+      !isPlayable() ||
+      outbox === null ||
+      view?.round?.settings.tries !== 'many' ||
+      mine === null ||
+      mine.steps.length === 0
+    )
+      return
     const next = withNextTry(outbox)
     if (next !== null) keep(next)
   },
@@ -174,10 +203,12 @@ function show(view: BenchView): void {
     useBench.setState({ view, mine: null })
     return
   }
+  if (useBench.getState().view?.round?.id !== round.id) useBench.setState({ cameTooLate: false })
   const kept = outbox ?? (rememberedTurns() as Outbox | null)
   outbox = outboxFromView(round.id, view.mine, kept)
   const current = currentTry(outbox).number
-  reached = view.mine?.reached && view.mine.number === current ? { tryNumber: current, reached: view.mine.reached } : null
+  reached =
+    view.mine?.reached && view.mine.number === current ? { tryNumber: current, reached: view.mine.reached } : null
   useBench.setState({ view })
   redraw()
   void sendNews()
@@ -219,7 +250,8 @@ async function sendNews(): Promise<void> {
       if (outbox === null || outbox.roundId !== roundId) return
       if (answer.ok) {
         outbox = afterAnswer(outbox, answer.value)
-        if (answer.value.reached !== null) reached = { tryNumber: answer.value.tryNumber, reached: answer.value.reached }
+        if (answer.value.reached !== null)
+          reached = { tryNumber: answer.value.tryNumber, reached: answer.value.reached }
         noteBest(answer.value.reached)
         rememberTurns(outbox)
         redraw()
@@ -254,9 +286,10 @@ async function goOnAfter(refusal: Refusal): Promise<boolean> {
       return true
     default:
       // The server's record decides: take what it holds.
+      if (refusal.code === 'contest/round-over') useBench.setState({ cameTooLate: true })
       if (outbox !== null) outbox = withoutNews(outbox)
       rememberTurns(outbox)
-      if (refusal.code !== 'seat/taken-over' && refusal.code !== 'seat/none') useBench.setState({ refusal })
+      if (!SAID_ELSEWHERE.has(refusal.code)) useBench.setState({ refusal })
       redraw()
       if (refusal.code !== 'contest/round-over') void resume()
       return false

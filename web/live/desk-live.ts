@@ -20,7 +20,13 @@ export type DeskLive = {
   readonly outOfDate: boolean
 }
 
-export const useDesk = create<DeskLive>(() => ({ status: 'connecting', home: null, view: null, refusal: null, outOfDate: false }))
+export const useDesk = create<DeskLive>(() => ({
+  status: 'connecting',
+  home: null,
+  view: null,
+  refusal: null,
+  outOfDate: false,
+}))
 
 const RETRY_MS = 1_000
 let isBegun = false
@@ -37,6 +43,7 @@ export function beginDesk(): void {
     onOutOfDate: () => useDesk.setState({ outOfDate: true }),
   })
   followServerClock()
+  socket.on('desk:home', (home) => useDesk.setState({ home }))
   socket.on('desk', (view) => {
     if (view.room.id === watched) useDesk.setState({ view })
   })
@@ -51,7 +58,7 @@ export function beginDesk(): void {
 }
 
 export const deskActs = {
-  /** Trades the key of the one-time link for a session. @returns null when signed in */
+  /** Trades the key of the one-time link for a session, which counts from the next page on. @returns null when signed in */
   async redeemLink(key: string): Promise<Refusal | null> {
     try {
       const response = await fetch(DESK_ENTER_PATH, {
@@ -64,10 +71,6 @@ export const deskActs = {
     } catch {
       return { code: 'server/going-away' }
     }
-    // The cookie counts from the next handshake on.
-    socket.disconnect()
-    useDesk.setState({ status: 'connecting' })
-    socket.connect()
     return null
   },
 
@@ -97,7 +100,12 @@ export const deskActs = {
     const { view } = useDesk.getState()
     // Shown at once; the server's view corrects it.
     if (view !== null) useDesk.setState({ view: { ...view, settings } })
-    inRoom((roomId) => say('room:set', { roomId, settings: { ...settings, cases: settings.cases === null ? null : [...settings.cases] } }))
+    inRoom((roomId) =>
+      say('room:set', {
+        roomId,
+        settings: { ...settings, cases: settings.cases === null ? null : [...settings.cases] },
+      }),
+    )
   },
 
   lock: (locked: boolean) => inRoom((roomId) => say('room:lock', { roomId, locked })),

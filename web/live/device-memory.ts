@@ -16,7 +16,9 @@ export function rememberSeat(seat: RememberedSeat): void {
 
 export function rememberedSeat(): RememberedSeat | null {
   const seat = read(SEAT) as Partial<RememberedSeat> | null
-  return typeof seat?.token === 'string' && typeof seat.code === 'string' ? { token: seat.token, code: seat.code } : null
+  return typeof seat?.token === 'string' && typeof seat.code === 'string'
+    ? { token: seat.token, code: seat.code }
+    : null
 }
 
 export function rememberTurns(turns: unknown): void {

@@ -10,7 +10,7 @@ import type { Reached } from '../../engine/contest/round-state.ts'
 import { type Step, stepOf, TAKE_BACK } from '../../engine/contest/steps.ts'
 import type { TurnsAnswer } from '../../engine/contest/take-turns.ts'
 import { applyTurn } from '../../engine/cube/apply-turn.ts'
-import { copyCube, type CubePosition } from '../../engine/cube/cube-position.ts'
+import { type CubePosition, copyCube } from '../../engine/cube/cube-position.ts'
 import { countOuterBlockTurns } from '../../engine/cube/outer-block-turns.ts'
 import type { Turn } from '../../engine/cube/turns.ts'
 import { goalMet } from '../../engine/method/goals.ts'
@@ -18,7 +18,12 @@ import type { Stage } from '../../engine/method/stages.ts'
 import type { TryView } from '../../engine/wire/views.ts'
 
 /** One try with all its steps; the first `nHeld` are on the server's record. */
-export type HeldTry = { readonly number: number; readonly steps: readonly Step[]; readonly nHeld: number; readonly isOpen: boolean }
+export type HeldTry = {
+  readonly number: number
+  readonly steps: readonly Step[]
+  readonly nHeld: number
+  readonly isOpen: boolean
+}
 
 /** The try under way is the last one; those before it stay only while the server lacks some of their steps. */
 export type Outbox = { readonly roundId: string; readonly tries: readonly HeldTry[] }
@@ -71,9 +76,13 @@ export function withNextTry(outbox: Outbox): Outbox | null {
 }
 
 /** The next message: the steps that the server lacks of the earliest try, or null when it has everything. */
-export function nextMessage(outbox: Outbox, nStepsMax: number): { tryNumber: number; from: number; steps: readonly Step[] } | null {
+export function nextMessage(
+  outbox: Outbox,
+  nStepsMax: number,
+): { tryNumber: number; from: number; steps: readonly Step[] } | null {
   for (const each of outbox.tries) {
-    if (hasNews(each)) return { tryNumber: each.number, from: each.nHeld, steps: each.steps.slice(each.nHeld, each.nHeld + nStepsMax) }
+    if (hasNews(each))
+      return { tryNumber: each.number, from: each.nHeld, steps: each.steps.slice(each.nHeld, each.nHeld + nStepsMax) }
   }
   return null
 }

@@ -26,7 +26,10 @@ export const socket: Socket<ServerEvents, BrowserEvents> = io({
 /** Sends a message and waits for its answer. No answer is an answer too: `server/going-away`, and nothing is known of what became of it. */
 export async function ask<Name extends MessageName>(name: Name, message: Sent<Name>): Promise<Answer<Answers[Name]>> {
   try {
-    const emit = socket.timeout(ANSWER_MS_MAX).emitWithAck as unknown as (name: Name, message: Sent<Name>) => Promise<Answer<Answers[Name]>>
+    const emit = socket.timeout(ANSWER_MS_MAX).emitWithAck as unknown as (
+      name: Name,
+      message: Sent<Name>,
+    ) => Promise<Answer<Answers[Name]>>
     return await emit.call(socket.timeout(ANSWER_MS_MAX), name, message)
   } catch {
     return { ok: false, error: { code: 'server/going-away' } }

@@ -6,7 +6,7 @@
 import { classNames } from './class-names.ts'
 import styles from './signs.module.css'
 
-export const SIGNS = ['reached', 'asksForHelp', 'stuck', 'brokeALayer', 'away'] as const
+const SIGNS = ['reached', 'asksForHelp', 'stuck', 'brokeALayer', 'away'] as const
 export type SignName = (typeof SIGNS)[number]
 
 export function Sign({ of, label, className }: { of: SignName; label?: string; className?: string | undefined }) {

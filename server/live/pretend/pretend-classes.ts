@@ -3,8 +3,8 @@
  * connections to this very server. Their seats are marked, and so is every screen of such a room.
  */
 
-import { ok, err, type Result } from '../../../engine/result.ts'
 import type { RoomId } from '../../../engine/contest/ids.ts'
+import { err, ok, type Result } from '../../../engine/result.ts'
 import type { Refusal } from '../../../engine/wire/refusal.ts'
 import type { LiveRoom } from '../live-room.ts'
 import type { LiveParts } from '../parts.ts'

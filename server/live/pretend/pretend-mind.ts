@@ -7,7 +7,7 @@ import type { RandomSource } from '../../../engine/chance/random-source.ts'
 import { below } from '../../../engine/chance/random-source.ts'
 import type { CubePosition } from '../../../engine/cube/cube-position.ts'
 import { FACES } from '../../../engine/cube/faces.ts'
-import { type Turn, turnOf } from '../../../engine/cube/turns.ts'
+import { inverseTurn, type Turn, turnOf } from '../../../engine/cube/turns.ts'
 import { goalMet } from '../../../engine/method/goals.ts'
 import { nextLessonTurns } from '../../../engine/method/lesson-way.ts'
 import { STAGES, type Stage } from '../../../engine/method/stages.ts'
@@ -23,9 +23,9 @@ export type Skill = {
 
 /** Twelve students from quick and sure to slow and dreamy. */
 export const SKILLS: readonly Skill[] = Array.from({ length: 12 }, (_, index) => ({
-  thinkMs: 1_200 + 420 * index,
-  turnMs: 380 + 75 * index,
-  slipPercent: 4 + 4 * index,
+  thinkMs: 3_500 + 900 * index,
+  turnMs: 650 + 110 * index,
+  slipPercent: 12 + 6 * index,
 }))
 
 export type Plan = { readonly kind: 'turns'; readonly turns: readonly Turn[] } | { readonly kind: 'start-again' }
@@ -48,11 +48,15 @@ function lastLayerStage(position: CubePosition, to: Stage): 4 | 5 | 6 | 7 | null
   return null
 }
 
-/** The three slips seen most: the last turn forgotten, a turn the wrong way round, the wrong layer turned first. */
+/** What beginners do: hold the cube another way, try a turn and undo it, forget the last turn, turn one twice, begin with a wrong layer. */
 function withSlip(turns: readonly Turn[], random: RandomSource): readonly Turn[] {
-  const slip = below(random, 3)
-  if (slip === 0) return turns.slice(0, -1)
-  if (slip === 1) return [turnOf(FACES[below(random, FACES.length)]), ...turns]
+  const slip = below(random, 8)
+  const any = turnOf(FACES[below(random, FACES.length)])
+  // The commonest by far: the right sequence in the wrong hold. It breaks nothing, it only takes longer.
+  if (slip < 3) return [turnOf((['y', "y'", 'y2'] as const)[slip]), ...turns]
+  if (slip < 5) return [any, inverseTurn(any), ...turns]
+  if (slip === 5) return turns.slice(0, -1)
+  if (slip === 6) return [any, ...turns]
   const at = below(random, turns.length)
   return [...turns.slice(0, at), turns[at], ...turns.slice(at)]
 }

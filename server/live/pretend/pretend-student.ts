@@ -4,24 +4,29 @@ import { io, type Socket } from 'socket.io-client'
 import { below, type RandomSource } from '../../../engine/chance/random-source.ts'
 import type { SeatId } from '../../../engine/contest/ids.ts'
 import { countdownMs } from '../../../engine/contest/round-clock.ts'
+import type { RoundSettings } from '../../../engine/contest/round-settings.ts'
 import { stepName } from '../../../engine/contest/steps.ts'
 import { applyTurn } from '../../../engine/cube/apply-turn.ts'
-import { copyCube, type CubePosition } from '../../../engine/cube/cube-position.ts'
+import { type CubePosition, copyCube } from '../../../engine/cube/cube-position.ts'
 import { parseStickers } from '../../../engine/cube/stickers.ts'
 import type { Turn } from '../../../engine/cube/turns.ts'
 import { goalMet } from '../../../engine/method/goals.ts'
+import type { Stage } from '../../../engine/method/stages.ts'
 import type { Answer, BrowserEvents } from '../../../engine/wire/from-browser.ts'
 import type { ServerEvents } from '../../../engine/wire/from-server.ts'
 import { SOCKET_PATH } from '../../../engine/wire/hello.ts'
+import type { Refusal } from '../../../engine/wire/refusal.ts'
 import { PROTOCOL_VERSION } from '../../../engine/wire/version.ts'
 import type { BenchView } from '../../../engine/wire/views.ts'
-import type { Refusal } from '../../../engine/wire/refusal.ts'
-import { nextPlan, type Skill } from './pretend-mind.ts'
+import { nextPlan, type Plan, type Skill } from './pretend-mind.ts'
 
 /** Wrong answers in a row after which a simulated student gives the round up; it never storms its own server. */
 const REFUSALS_MAX = 5
 /** Chance in a hundred to try for fewer turns after reaching the goal. */
 const AGAIN_PERCENT = 45
+const ANSWER_MS_MAX = 5_000
+const LOOK_AGAIN_MS = 300
+const START_AGAIN: Plan = { kind: 'start-again' }
 
 export type PretendStudentOptions = {
   url: string
@@ -37,6 +42,9 @@ export class PretendStudent {
   #view: BenchView | null = null
   #position: CubePosition | null = null
   #playing: string | null = null
+  #tryNumber = 1
+  #from = 0
+  #nRefusals = 0
   #stopped = false
 
   constructor(options: PretendStudentOptions) {
@@ -53,13 +61,13 @@ export class PretendStudent {
 
   /** @returns null when seated */
   async join(code: string, name: string): Promise<Refusal | null> {
-    const answer = await this.#socket.timeout(5_000).emitWithAck('seat:join', { code, name })
+    const answer = await this.#socket.timeout(ANSWER_MS_MAX).emitWithAck('seat:join', { code, name })
     return this.#seated(answer)
   }
 
   /** Back on a seat that the record kept over a restart. */
   async comeBack(seatId: SeatId): Promise<Refusal | null> {
-    const answer = await this.#socket.timeout(5_000).emitWithAck('seat:resume', { token: seatId })
+    const answer = await this.#socket.timeout(ANSWER_MS_MAX).emitWithAck('seat:resume', { token: seatId })
     return this.#seated(answer)
   }
 
@@ -83,63 +91,76 @@ export class PretendStudent {
   }
 
   async #play(roundId: string): Promise<void> {
-    const { skill, random, nowMs } = this.#options
-    let tryNumber = this.#view?.mine?.number ?? 1
-    let from = this.#beginTry()
-    let nRefusals = 0
-    while (this.#isPlaying(roundId) && nRefusals < REFUSALS_MAX) {
-      const clock = this.#view?.round?.clock
-      if (clock !== undefined) await this.#wait(countdownMs(clock, nowMs()))
-      const { settings } = this.#view!.round!
-      const isReached = goalMet(this.#position!, settings.to)
-      if (isReached && (settings.tries === 'one' || below(random, 100) >= AGAIN_PERCENT)) return
-      await this.#wait(this.#about(skill.thinkMs))
-      const plan = isReached ? ({ kind: 'start-again' } as const) : nextPlan(this.#position!, settings.to, skill, random)
-      if (plan.kind === 'start-again') {
-        if (settings.tries === 'one') return
-        tryNumber++
-        from = this.#beginTry()
-        if (!(await this.#send(roundId, tryNumber, 0, []))) nRefusals++
-        continue
-      }
-      for (const turn of plan.turns) {
-        if (!this.#isPlaying(roundId)) return
-        const sent = await this.#send(roundId, tryNumber, from, [turn])
-        if (!sent) {
-          nRefusals++
-          break
-        }
-        nRefusals = 0
-        applyTurn(this.#position!, turn)
-        from++
-        if (goalMet(this.#position!, settings.to)) break
-        await this.#wait(this.#about(skill.turnMs))
-      }
+    const { settings, start } = this.#view!.round!
+    const mine = this.#view!.mine
+    this.#nRefusals = 0
+    this.#tryNumber = mine?.number ?? 1
+    this.#putOnStart(start)
+    // Seated again in the middle of a try: it is easier to begin a new one than to remember where one was.
+    let mustStartAgain = mine !== null && mine.steps.length > 0
+    while (this.#isPlaying(roundId) && this.#nRefusals < REFUSALS_MAX) {
+      await this.#wait(this.#countdownMs())
+      const plan = mustStartAgain ? START_AGAIN : this.#nextPlan(settings)
+      if (plan === null || (plan.kind === 'start-again' && settings.tries === 'one')) return
+      await this.#wait(this.#about(this.#options.skill.thinkMs))
+      mustStartAgain = false
+      if (plan.kind === 'turns') await this.#turnAll(roundId, plan.turns, settings.to)
+      else await this.#startAgain(roundId, start)
     }
   }
 
-  /** Puts the own cube on the start; a new try has no steps. After a restart a running try is simply begun anew. */
-  #beginTry(): number {
-    const start = parseStickers(this.#view!.round!.start)
-    if (start.ok) this.#position = copyCube(start.value)
-    return 0
+  /** What to do next; null to lean back after reaching the goal. */
+  #nextPlan(settings: RoundSettings): Plan | null {
+    const { skill, random } = this.#options
+    if (!goalMet(this.#position!, settings.to)) return nextPlan(this.#position!, settings.to, skill, random)
+    return below(random, 100) < AGAIN_PERCENT ? START_AGAIN : null
   }
 
-  async #send(roundId: string, tryNumber: number, from: number, turns: readonly Turn[]): Promise<boolean> {
+  async #turnAll(roundId: string, turns: readonly Turn[], to: Stage): Promise<void> {
+    for (const turn of turns) {
+      if (!this.#isPlaying(roundId) || !(await this.#send(roundId, [turn]))) return
+      applyTurn(this.#position!, turn)
+      this.#from++
+      if (goalMet(this.#position!, to)) return
+      await this.#wait(this.#about(this.#options.skill.turnMs))
+    }
+  }
+
+  async #startAgain(roundId: string, start: string): Promise<void> {
+    this.#tryNumber++
+    this.#putOnStart(start)
+    await this.#send(roundId, [])
+  }
+
+  #putOnStart(start: string): void {
+    const read = parseStickers(start)
+    if (read.ok) this.#position = copyCube(read.value)
+    this.#from = 0
+  }
+
+  async #send(roundId: string, turns: readonly Turn[]): Promise<boolean> {
     // While the round is paused one waits, like everybody.
-    while (this.#view?.round?.clock.phase === 'paused' && !this.#stopped) await this.#wait(300)
-    const message = { roundId, tryNumber, from, steps: turns.map(stepName) }
-    try {
-      const answer = await this.#socket.timeout(5_000).emitWithAck('turns:send', message)
-      return answer.ok
-    } catch {
-      return false
-    }
+    while (this.#view?.round?.clock.phase === 'paused' && !this.#stopped) await this.#wait(LOOK_AGAIN_MS)
+    const message = { roundId, tryNumber: this.#tryNumber, from: this.#from, steps: turns.map(stepName) }
+    const isTaken = await this.#socket
+      .timeout(ANSWER_MS_MAX)
+      .emitWithAck('turns:send', message)
+      .then((answer) => answer.ok)
+      .catch(() => false)
+    this.#nRefusals = isTaken ? 0 : this.#nRefusals + 1
+    return isTaken
+  }
+
+  #countdownMs(): number {
+    const clock = this.#view?.round?.clock
+    return clock === undefined ? 0 : countdownMs(clock, this.#options.nowMs())
   }
 
   #isPlaying(roundId: string): boolean {
     const round = this.#view?.round
-    return !this.#stopped && round?.id === roundId && (round.clock.phase === 'running' || round.clock.phase === 'paused')
+    return (
+      !this.#stopped && round?.id === roundId && (round.clock.phase === 'running' || round.clock.phase === 'paused')
+    )
   }
 
   /** Between half and one and a half of the usual time. */

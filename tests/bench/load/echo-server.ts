@@ -26,7 +26,9 @@ if (kind === 'socket.io') {
       else if (text.startsWith('42')) {
         const at = text.indexOf('[')
         const [, message] = JSON.parse(text.slice(at)) as [string, { from: number; steps: unknown[] }]
-        socket.send(`43${text.slice(2, at)}${JSON.stringify([{ ...ANSWER, value: { ...ANSWER.value, held: message.from + message.steps.length } }])}`)
+        socket.send(
+          `43${text.slice(2, at)}${JSON.stringify([{ ...ANSWER, value: { ...ANSWER.value, held: message.from + message.steps.length } }])}`,
+        )
       }
     })
   })

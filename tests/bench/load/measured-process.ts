@@ -18,8 +18,16 @@ export type MeasuredProcess = {
   kill(): Promise<void>
 }
 
-export function startMeasured(args: string[], isReady: RegExp, env: Record<string, string> = {}): Promise<MeasuredProcess> {
-  const child = spawn(process.execPath, args, { cwd: ROOT, env: { ...process.env, ...env }, stdio: ['ignore', 'pipe', 'inherit'] })
+export function startMeasured(
+  args: string[],
+  isReady: RegExp,
+  env: Record<string, string> = {},
+): Promise<MeasuredProcess> {
+  const child = spawn(process.execPath, args, {
+    cwd: ROOT,
+    env: { ...process.env, ...env },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  })
   let output = ''
   const exited = new Promise<void>((resolve) => child.once('exit', () => resolve()))
   return new Promise((resolve, reject) => {

@@ -22,7 +22,10 @@ export class RawClient {
 
   static connect(url: string, path: string, auth: object, headers: Record<string, string> = {}): Promise<RawClient> {
     return new Promise((resolve, reject) => {
-      const socket = new WebSocket(`${url.replace('http', 'ws')}${path}/?EIO=4&transport=websocket`, { headers, perMessageDeflate: false })
+      const socket = new WebSocket(`${url.replace('http', 'ws')}${path}/?EIO=4&transport=websocket`, {
+        headers,
+        perMessageDeflate: false,
+      })
       socket.once('error', reject)
       socket.on('message', function first(data) {
         const text = String(data)

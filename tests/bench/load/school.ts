@@ -1,9 +1,9 @@
 /** A school in front of a real server: rooms with students, and for each room a desk and a projector that watch. */
 
-import type { DeskView, Tick } from '../../../engine/wire/views.ts'
+import { COUNTDOWN_MS } from '../../../engine/contest/limits.ts'
 import { DESK_ENTER_PATH, SOCKET_PATH } from '../../../engine/wire/hello.ts'
 import { PROTOCOL_VERSION } from '../../../engine/wire/version.ts'
-import { COUNTDOWN_MS } from '../../../engine/contest/limits.ts'
+import type { DeskView, Tick } from '../../../engine/wire/views.ts'
 import { Latencies } from './latencies.ts'
 import { RawClient } from './raw-client.ts'
 import type { TurningStudent } from './turning-students.ts'
@@ -54,8 +54,19 @@ export async function seatSchool(url: string, linkKey: string, nRooms: number, n
     rooms.push({ desk, view })
     for (let seat = 0; seat < nStudents; seat++) {
       const client = await connect()
-      const joined = await client.ask<{ bench: { me: { seatId: string } } }>('seat:join', { code: view.room.code, name: `S ${index} ${seat}` })
-      const student = { client, roundId: '', nSent: 0, nHeld: 0, dueAtMs: 0, sentAtMs: new Map(), seatId: joined.bench.me.seatId }
+      const joined = await client.ask<{ bench: { me: { seatId: string } } }>('seat:join', {
+        code: view.room.code,
+        name: `S ${index} ${seat}`,
+      })
+      const student = {
+        client,
+        roundId: '',
+        nSent: 0,
+        nHeld: 0,
+        dueAtMs: 0,
+        sentAtMs: new Map(),
+        seatId: joined.bench.me.seatId,
+      }
       bySeat.set(student.seatId, student)
       students.push(student)
     }

@@ -11,7 +11,14 @@ import type { RawClient } from './raw-client.ts'
 const LOOK_EVERY_MS = 4
 const STEPS = ['R', 'U', 'F', 'D', 'L', 'B'] as const
 
-export type TurningStudent = { client: RawClient; roundId: string; nSent: number; nHeld: number; dueAtMs: number; sentAtMs: Map<number, number> }
+export type TurningStudent = {
+  client: RawClient
+  roundId: string
+  nSent: number
+  nHeld: number
+  dueAtMs: number
+  sentAtMs: Map<number, number>
+}
 
 export type TurningResult = {
   acknowledgements: Latencies

@@ -7,7 +7,7 @@ import { countdownMs, leftMs, playedMs } from '../../../engine/contest/round-clo
 import type { Round } from '../../../engine/contest/round-state.ts'
 import { aRound } from './a-round.ts'
 
-function after(round: Round, ...events: ClockEvent[]): Round {
+function changed(round: Round, ...events: ClockEvent[]): Round {
   return events.reduce((now, event) => {
     const changed = changeClock(now, event)
     if (!changed.ok) throw new Error(`${event.kind}: ${changed.error.code}`)
@@ -20,7 +20,7 @@ const resumed = (atMs: number): ClockEvent => ({ kind: 'resumed', atMs })
 
 describe('the clock', () => {
   test('[RO6] counts down to the signal, then from the limit to nothing', () => {
-    const { clock } = after(aRound({ phase: 'ready' }), { kind: 'started', startsAtMs: 3_000 })
+    const { clock } = changed(aRound({ phase: 'ready' }), { kind: 'started', startsAtMs: 3_000 })
     expect([countdownMs(clock, 1_000), playedMs(clock, 1_000), leftMs(clock, 1_000)]).toEqual([2_000, 0, 60_000])
     expect([countdownMs(clock, 13_000), playedMs(clock, 13_000), leftMs(clock, 13_000)]).toEqual([0, 10_000, 50_000])
     expect([playedMs(clock, 99_000), leftMs(clock, 99_000)]).toEqual([60_000, 0])
@@ -32,11 +32,11 @@ describe('the clock', () => {
   })
 
   test('[RO7] a pause stands still and is taken out, in the countdown too', () => {
-    const still = after(aRound(), paused(10_000))
+    const still = changed(aRound(), paused(10_000))
     expect([playedMs(still.clock, 40_000), leftMs(still.clock, 40_000)]).toEqual([10_000, 50_000])
-    const goesOn = after(still, resumed(40_000)).clock
+    const goesOn = changed(still, resumed(40_000)).clock
     expect([playedMs(goesOn, 41_000), leftMs(goesOn, 41_000)]).toEqual([11_000, 49_000])
-    const early = after(
+    const early = changed(
       aRound({ phase: 'ready' }),
       { kind: 'started', startsAtMs: 3_000 },
       paused(1_000),
@@ -46,18 +46,20 @@ describe('the clock', () => {
   })
 
   test('[RO8] an outage is taken out like a pause; during a pause it changes nothing', () => {
-    const { clock } = after(aRound(), { kind: 'outage', fromMs: 10_000, toMs: 70_000 })
+    const { clock } = changed(aRound(), { kind: 'outage', fromMs: 10_000, toMs: 70_000 })
     expect([playedMs(clock, 71_000), leftMs(clock, 71_000)]).toEqual([11_000, 49_000])
-    const still = after(aRound(), paused(10_000))
-    expect(after(still, { kind: 'outage', fromMs: 20_000, toMs: 30_000 }).clock).toEqual(still.clock)
+    const still = changed(aRound(), paused(10_000))
+    expect(changed(still, { kind: 'outage', fromMs: 20_000, toMs: 30_000 }).clock).toEqual(still.clock)
   })
 
   test('[RO9] it ends at its own moment however late that is noticed, and where it stood when it ends in a pause', () => {
-    expect(after(aRound(), { kind: 'ended', atMs: 60_400, reason: 'time' }).clock).toMatchObject({ endedAtMs: 60_000 })
-    expect(after(aRound(), { kind: 'ended', atMs: 20_000, reason: 'teacher' }).clock).toMatchObject({
+    expect(changed(aRound(), { kind: 'ended', atMs: 60_400, reason: 'time' }).clock).toMatchObject({
+      endedAtMs: 60_000,
+    })
+    expect(changed(aRound(), { kind: 'ended', atMs: 20_000, reason: 'teacher' }).clock).toMatchObject({
       endedAtMs: 20_000,
     })
-    expect(after(aRound(), paused(5_000), { kind: 'ended', atMs: 20_000, reason: 'teacher' }).clock).toMatchObject({
+    expect(changed(aRound(), paused(5_000), { kind: 'ended', atMs: 20_000, reason: 'teacher' }).clock).toMatchObject({
       endedAtMs: 5_000,
     })
   })
@@ -75,8 +77,8 @@ describe('the clock', () => {
         for (const { playMs, awayMs, isOutage } of all) {
           nowMs += playMs
           round = isOutage
-            ? after(round, { kind: 'outage', fromMs: nowMs, toMs: nowMs + awayMs })
-            : after(round, paused(nowMs), resumed(nowMs + awayMs))
+            ? changed(round, { kind: 'outage', fromMs: nowMs, toMs: nowMs + awayMs })
+            : changed(round, paused(nowMs), resumed(nowMs + awayMs))
           nowMs += awayMs
         }
         expect(playedMs(round.clock, nowMs) + (leftMs(round.clock, nowMs) ?? 0)).toBe(60_000)
@@ -98,9 +100,9 @@ describe('the clock', () => {
   const rounds = {
     ready: aRound({ phase: 'ready' }),
     running: aRound(),
-    paused: after(aRound(), events.paused),
-    ended: after(aRound(), events.ended),
-    void: after(aRound(), events.voided),
+    paused: changed(aRound(), events.paused),
+    ended: changed(aRound(), events.ended),
+    void: changed(aRound(), events.voided),
   }
   const ALLOWED: Record<keyof typeof rounds, ClockEvent['kind'][]> = {
     ready: ['started', 'voided'],

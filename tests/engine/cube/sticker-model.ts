@@ -71,7 +71,7 @@ export function turnPicture(picture: string, name: string): string {
 }
 
 /** @returns the picture after a sequence of names separated by spaces */
-export function turnPictureBy(picture: string, sequence: string): string {
+function turnPictureBy(picture: string, sequence: string): string {
   return sequence.split(' ').filter(Boolean).reduce(turnPicture, picture)
 }
 

@@ -7,10 +7,22 @@ import { expect, test } from 'vitest'
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url))
 
 function cube(args: string[], input = '') {
-  const run = spawnSync(process.execPath, ['--import', 'tsx', 'server/cli/main.ts', ...args], { cwd: ROOT, input, encoding: 'utf8' })
+  const run = spawnSync(process.execPath, ['--import', 'tsx', 'server/cli/main.ts', ...args], {
+    cwd: ROOT,
+    input,
+    encoding: 'utf8',
+  })
   return { exit: run.status, lines: run.stdout.split('\n').filter((line) => line !== ''), complaint: run.stderr }
 }
-const check = (stage: string, scramble: string, solution: string) => ['check', '--stage', stage, '--scramble', scramble, '--solution', solution]
+const check = (stage: string, scramble: string, solution: string) => [
+  'check',
+  '--stage',
+  stage,
+  '--scramble',
+  scramble,
+  '--solution',
+  solution,
+]
 
 test('[CO1] a solution that undoes the scramble reaches the goal; every metric is told', () => {
   const { exit, lines } = cube(check('4', "F U R U' R' F'", "F R U R' U' F'"))
@@ -24,7 +36,12 @@ test('[CO1] the count ends where the goal is first reached, in any hold', () => 
   // A slice turn and its undoing leave the cube solved; the turns behind it are not counted.
   const { exit, lines } = cube([...check('1', 'M y', "y' M' R2 U2"), '--to', '7'])
   expect(exit).toBe(0)
-  expect(JSON.parse(lines[0])).toMatchObject({ reached: true, reachedAt: 2, turns: 2, metrics: { execution: 2, quarter: 2, slice: 1 } })
+  expect(JSON.parse(lines[0])).toMatchObject({
+    reached: true,
+    reachedAt: 2,
+    turns: 2,
+    metrics: { execution: 2, quarter: 2, slice: 1 },
+  })
 })
 
 test('[CO1] a solution that does not reach the goal is a negative answer with its whole count', () => {
@@ -44,7 +61,11 @@ test.each([
   ['an ambiguous token', check('4', 'R U', 'R u'), '--solution: "u" at character 3 is no turn'],
   ['no stage', ['check', '--scramble', 'R', '--solution', 'R'], '--stage is missing'],
   ['a stage that is none', check('8', 'R', 'R'), '"8" is no stage'],
-  ['a span the wrong way round', ['check', '--stage', '5', '--to', '4', '--scramble', '', '--solution', ''], 'stage 4 comes before stage 5'],
+  [
+    'a span the wrong way round',
+    ['check', '--stage', '5', '--to', '4', '--scramble', '', '--solution', ''],
+    'stage 4 comes before stage 5',
+  ],
   ['an option that is none', ['check', '--stge', '4'], 'stge'],
   ['a command that is none', ['solve'], '"solve" is no command'],
   ['nothing', [], 'usage'],
@@ -56,9 +77,14 @@ test.each([
 })
 
 test('[CO4] a batch answers line by line, in order, bad lines too', () => {
-  const input = ["4\tF U R U' R' F'\tF R U R' U' F'", '4\tF Q\tF', '1\tR\tR', '1-7\tR U\tU\' R\'', ''].join('\n')
+  const input = ["4\tF U R U' R' F'\tF R U R' U' F'", '4\tF Q\tF', '1\tR\tR', "1-7\tR U\tU' R'", ''].join('\n')
   const { exit, lines } = cube(['check', '--batch'], input)
   expect(exit).toBe(1)
   const answers = lines.map((line) => JSON.parse(line))
-  expect(answers.map((answer) => answer.reached ?? answer.error)).toEqual([true, '--scramble: "Q" at character 3 is no turn', false, true])
+  expect(answers.map((answer) => answer.reached ?? answer.error)).toEqual([
+    true,
+    '--scramble: "Q" at character 3 is no turn',
+    false,
+    true,
+  ])
 })

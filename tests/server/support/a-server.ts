@@ -21,7 +21,12 @@ export type TestServer = {
   end(): Promise<void>
 }
 
-type Wishes = { dataDir?: string; wrapRecord?: (record: DurableRecord) => DurableRecord; webDir?: string; aheadMs?: number }
+type Wishes = {
+  dataDir?: string
+  wrapRecord?: (record: DurableRecord) => DurableRecord
+  webDir?: string
+  aheadMs?: number
+}
 
 export const THREAD_FROM_SOURCE = new URL('../../../server/store/sqlite-thread-from-source.mjs', import.meta.url)
 

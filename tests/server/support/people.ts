@@ -15,7 +15,10 @@ export type Client = Socket<ServerEvents, BrowserEvents>
 
 const open = new Set<Client>()
 
-export function connect(server: { url: string }, wishes: { cookie?: string; auth?: object; origin?: string } = {}): Client {
+export function connect(
+  server: { url: string },
+  wishes: { cookie?: string; auth?: object; origin?: string } = {},
+): Client {
   const headers: Record<string, string> = {}
   if (wishes.cookie !== undefined) headers.cookie = wishes.cookie
   if (wishes.origin !== undefined) headers.origin = wishes.origin
@@ -38,7 +41,11 @@ export function sendEverybodyHome(): void {
   open.clear()
 }
 
-export async function ask<Name extends MessageName>(client: Client, name: Name, message: Sent<Name>): Promise<Answer<Answers[Name]>> {
+export async function ask<Name extends MessageName>(
+  client: Client,
+  name: Name,
+  message: Sent<Name>,
+): Promise<Answer<Answers[Name]>> {
   return (await untyped(client).timeout(10_000).emitWithAck(name, message)) as Answer<Answers[Name]>
 }
 
@@ -48,13 +55,25 @@ export function untyped(client: Client): Socket {
 }
 
 /** Asks, and fails the test when refused. */
-export async function mustAsk<Name extends MessageName>(client: Client, name: Name, message: Sent<Name>): Promise<Answers[Name]> {
+export async function mustAsk<Name extends MessageName>(
+  client: Client,
+  name: Name,
+  message: Sent<Name>,
+): Promise<Answers[Name]> {
   const answer = await ask(client, name, message)
   if (!answer.ok) throw new Error(`${name} was refused: ${JSON.stringify(answer.error)}`)
   return answer.value
 }
 
-export type Teacher = { client: Client; cookie: string; roomId: RoomId; code: string; viewerKey: string; view: () => DeskView; round: () => RoundId }
+export type Teacher = {
+  client: Client
+  cookie: string
+  roomId: RoomId
+  code: string
+  viewerKey: string
+  view: () => DeskView
+  round: () => RoundId
+}
 
 /** A server in this process, or one in a process of its own. */
 type Desk = { url: string; linkKey?: string; app?: TestServer['app'] }
@@ -108,7 +127,12 @@ export type Student = {
   token: string
   view: () => BenchView
   /** Sends turns of a try as a page would. */
-  turn: (roundId: RoundId, from: number, steps: StepName[], tryNumber?: number) => Promise<Answer<Answers['turns:send']>>
+  turn: (
+    roundId: RoundId,
+    from: number,
+    steps: StepName[],
+    tryNumber?: number,
+  ) => Promise<Answer<Answers['turns:send']>>
 }
 
 export async function aStudent(server: { url: string }, code: string, name: string): Promise<Student> {

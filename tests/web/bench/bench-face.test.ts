@@ -83,5 +83,13 @@ function aTry(): LocalTry {
 }
 
 function aLive(): BenchLive {
-  return { status: 'seated', view: aView(RUNNING), mine: aTry(), gone: null, outOfDate: false, refusal: null }
+  return {
+    status: 'seated',
+    view: aView(RUNNING),
+    mine: aTry(),
+    gone: null,
+    outOfDate: false,
+    cameTooLate: false,
+    refusal: null,
+  }
 }

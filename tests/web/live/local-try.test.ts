@@ -35,7 +35,12 @@ function aServerSide() {
     view(): TryView | null {
       const player = round.players.get(ADA)
       if (player === undefined) return null
-      return { number: player.current.number, steps: player.current.steps.map(stepName), reached: player.current.reached, best: player.best }
+      return {
+        number: player.current.number,
+        steps: player.current.steps.map(stepName),
+        reached: player.current.reached,
+        best: player.best,
+      }
     },
     allSteps: () => round.players.get(ADA)?.current.steps ?? [],
   }
@@ -72,9 +77,24 @@ describe('the page and the server', () => {
   })
 
   test.each<[string, TryView, Outbox | null, Step[]]>([
-    ['another tab went another way', { number: 1, steps: ['L'], reached: null, best: null }, withSteps(anEmptyOutbox('round'), steps('R', 'U')), steps('L')],
-    ['another tab is a try further on', { number: 2, steps: ['L'], reached: null, best: null }, withSteps(anEmptyOutbox('round'), steps('R')), steps('L')],
-    ['what was kept is of another round', { number: 1, steps: ['L'], reached: null, best: null }, withSteps(anEmptyOutbox('other'), steps('R')), steps('L')],
+    [
+      'another tab went another way',
+      { number: 1, steps: ['L'], reached: null, best: null },
+      withSteps(anEmptyOutbox('round'), steps('R', 'U')),
+      steps('L'),
+    ],
+    [
+      'another tab is a try further on',
+      { number: 2, steps: ['L'], reached: null, best: null },
+      withSteps(anEmptyOutbox('round'), steps('R')),
+      steps('L'),
+    ],
+    [
+      'what was kept is of another round',
+      { number: 1, steps: ['L'], reached: null, best: null },
+      withSteps(anEmptyOutbox('other'), steps('R')),
+      steps('L'),
+    ],
     ['nothing was kept', { number: 3, steps: ['L', 'D'], reached: null, best: null }, null, steps('L', 'D')],
   ])('[LT5] %s: the page takes what the server holds', (_what, mine, kept, expected) => {
     const outbox = outboxFromView('round', mine, kept)
@@ -83,16 +103,27 @@ describe('the page and the server', () => {
   })
 
   test('[LT6] what the server does not hold can be given up', () => {
-    const outbox = withoutNews(afterAnswer(withSteps(anEmptyOutbox('round'), steps('R', 'U')), { tryNumber: 1, held: 1, reached: null }))
+    const outbox = withoutNews(
+      afterAnswer(withSteps(anEmptyOutbox('round'), steps('R', 'U')), { tryNumber: 1, held: 1, reached: null }),
+    )
     expect(currentTry(outbox).steps).toEqual(steps('R'))
   })
 
   test('[LT7] over lost messages, lost answers and reloads, the server ends up with exactly the steps that were made', () => {
     const anyStep = fc.constantFrom(...STEP_NAMES.filter((name) => name !== 'take-back').map(stepOf))
     const anyDeed = fc.oneof(
-      { weight: 4, arbitrary: fc.record({ kind: fc.constant('turn' as const), steps: fc.array(anyStep, { minLength: 1, maxLength: 4 }) }) },
+      {
+        weight: 4,
+        arbitrary: fc.record({
+          kind: fc.constant('turn' as const),
+          steps: fc.array(anyStep, { minLength: 1, maxLength: 4 }),
+        }),
+      },
       { weight: 1, arbitrary: fc.record({ kind: fc.constant('take-back' as const) }) },
-      { weight: 5, arbitrary: fc.record({ kind: fc.constant('send' as const), isLost: fc.boolean(), isAnswerLost: fc.boolean() }) },
+      {
+        weight: 5,
+        arbitrary: fc.record({ kind: fc.constant('send' as const), isLost: fc.boolean(), isAnswerLost: fc.boolean() }),
+      },
       { weight: 1, arbitrary: fc.record({ kind: fc.constant('reload' as const) }) },
       { weight: 1, arbitrary: fc.record({ kind: fc.constant('again' as const) }) },
     )
@@ -109,10 +140,12 @@ describe('the page and the server', () => {
         for (const deed of deeds) {
           const shown = showTry(outbox, start, 4, null)
           if (deed.kind === 'turn' && !shown.reachedHere) outbox = withSteps(outbox, deed.steps)
-          if (deed.kind === 'take-back' && !shown.reachedHere && shown.standing.length > 0) outbox = withSteps(outbox, [TAKE_BACK])
+          if (deed.kind === 'take-back' && !shown.reachedHere && shown.standing.length > 0)
+            outbox = withSteps(outbox, [TAKE_BACK])
           if (deed.kind === 'again' && shown.steps.length > 0) outbox = withNextTry(outbox) ?? outbox
           if (deed.kind === 'send') send(deed.isLost, deed.isAnswerLost)
-          if (deed.kind === 'reload') outbox = outboxFromView('round', server.view(), JSON.parse(JSON.stringify(outbox)) as Outbox)
+          if (deed.kind === 'reload')
+            outbox = outboxFromView('round', server.view(), JSON.parse(JSON.stringify(outbox)) as Outbox)
         }
         for (let left = 0; left < 200 && nextMessage(outbox, MESSAGE_STEPS_MAX) !== null; left++) send()
         expect(nextMessage(outbox, MESSAGE_STEPS_MAX)).toBeNull()

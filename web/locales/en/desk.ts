@@ -114,7 +114,7 @@ export const desk = {
     diagonal: 'no matching side',
     solved: 'all home',
     'three-clockwise': 'three, clockwise',
-    'three-anticlockwise': 'three, anticlockwise',
+    'three-anticlockwise': 'three, anti\u00adclockwise',
     across: 'two pairs, across',
     beside: 'two pairs, beside',
   },

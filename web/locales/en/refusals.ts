@@ -11,7 +11,7 @@ export const refusals = {
   'room/too-many-wrong-codes': 'Many wrong codes came from here. Wait a minute, then read the code once more.',
   'room/locked': 'The room is locked. Ask your teacher to let you in.',
   'room/closed': 'This room is closed. Ask your teacher for a new code.',
-  'room/full': 'The room is full: {{max}} are in. Ask your teacher.',
+  'room/full': 'The room is full: {{max}} are in.',
   'room/not-yours': 'This room is not on your desk. Choose one from the list.',
   'room/no-such-seat': 'This student is no longer in the room.',
   'room/round-open': 'A round is still open. End it first.',

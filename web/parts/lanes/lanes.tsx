@@ -50,16 +50,15 @@ function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { siz
   const moments = momentFigures(lanes)
   const nCrowdRows = rows.nRows - order.length
   return (
-    <div
+    <section
       className={classNames(styles.page, !measures.isRoomy && styles.close, scrolls && styles.scrolls)}
       style={measuresAsStyle(measures, rows)}
       tabIndex={scrolls ? 0 : undefined}
-      role={scrolls ? 'region' : undefined}
-      aria-label={scrolls ? t('board:lanes') : undefined}
+      aria-label={t('board:lanes')}
     >
       <Ruler nSquares={measures.nSquares} />
       <div className={styles.sheet} />
-      <ol className={styles.lanes} aria-label={t('board:lanes')}>
+      <ol className={styles.lanes}>
         {order.map((id, row) => {
           const lane = rows.lanes.get(id)
           if (lane === undefined)
@@ -90,7 +89,7 @@ function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { siz
       {rows.crowd.length > 0 && (
         <CrowdDots crowd={rows.crowd} measures={measures} nRowsHigh={nCrowdRows} isRest={rows.lanes.size > 0} />
       )}
-    </div>
+    </section>
   )
 }
 
