@@ -29,5 +29,3 @@ export type ContestRefusal =
   | { readonly code: 'contest/no-take-back'; readonly held: number }
   /** Nothing is there to take back. */
   | { readonly code: 'contest/nothing-to-take-back'; readonly held: number }
-
-export type ContestRefusalCode = ContestRefusal['code']

@@ -70,11 +70,6 @@ export function turnPicture(picture: string, name: string): string {
   return turned.join('')
 }
 
-/** @returns the picture after a sequence of names separated by spaces */
-function turnPictureBy(picture: string, sequence: string): string {
-  return sequence.split(' ').filter(Boolean).reduce(turnPicture, picture)
-}
-
 function face(pointAt: (row: number, column: number) => Point): Point[] {
   return [-1, 0, 1].flatMap((row) => [-1, 0, 1].map((column) => pointAt(row, column)))
 }
