@@ -74,7 +74,7 @@ function OwnResult({ lane, ranked, isListed, nParts }: OwnResultProps) {
   const { t } = useTranslation()
   if (lane.best === null || lane.place === null) {
     return (
-      <div className={styles.result}>
+      <div className={styles.notReached}>
         <p className={styles.place}>{t('bench:ended.notReached')}</p>
         <p>{t('bench:ended.progress', { count: lane.progress, of: nParts })}</p>
       </div>

@@ -4,7 +4,15 @@ import { memo } from 'react'
 import type { Colour } from '../../engine/cube/colour-scheme.ts'
 import styles from './cube-picture.module.css'
 import { STICKER_PLACES } from './cube-space.ts'
-import { FLAT_VIEW_BOX, type FlatView, flatFace, flatMatrix, flatSticker, SEEN_FACES } from './flat-drawing.ts'
+import {
+  FLAT_VIEW_BOXES,
+  type FlatView,
+  flatFace,
+  flatMatrix,
+  flatMirrorLines,
+  flatSticker,
+  SEEN_FACES,
+} from './flat-drawing.ts'
 import colourStyles from './sticker-colours.module.css'
 import { coloursByHomeFace, type MarkStyle } from './sticker-colours.ts'
 import { StickerMark } from './sticker-mark.tsx'
@@ -16,21 +24,22 @@ export type CubePictureProps = {
   /** 54 flags; where 0 the sticker does not matter. All matter when left out. */
   readonly matters?: Uint8Array | undefined
   readonly marks?: MarkStyle | undefined
-  /** From above right, as the cube is held; from below right where the bottom is what matters. */
-  readonly from?: FlatView | undefined
+  /** As the cube is held; over a mirror where the bottom is what matters. */
+  readonly view?: FlatView | undefined
   readonly label: string
   readonly className?: string | undefined
 }
 
 export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
-  const { stickers, baseColour, matters, marks = 'plain', from = 'above', label, className } = props
+  const { stickers, baseColour, matters, marks = 'plain', view = 'plain', label, className } = props
   const colours = coloursByHomeFace(baseColour)
   return (
-    <svg className={`${styles.cube} ${className ?? ''}`} viewBox={FLAT_VIEW_BOX} role="img" aria-label={label}>
-      {SEEN_FACES[from].map((face) => (
-        <polygon key={face} className={styles.body} points={flatFace(face, from)} />
+    <svg className={`${styles.cube} ${className ?? ''}`} viewBox={FLAT_VIEW_BOXES[view]} role="img" aria-label={label}>
+      {view === 'over-mirror' && <path className={styles.mirrorLines} d={MIRROR_LINES} />}
+      {SEEN_FACES[view].map((face) => (
+        <polygon key={face} className={styles.body} points={flatFace(face)} />
       ))}
-      {SEEN_STICKERS[from].map((place) => {
+      {SEEN_STICKERS[view].map((place) => {
         const isShown = matters === undefined || matters[place.index] === 1
         const colour = colours[stickers[place.index]]
         return (
@@ -40,21 +49,21 @@ export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
           </g>
         )
       })}
-      {from === 'below' && <polygon className={styles.rightLight} points={flatFace('D', from)} />}
-      <polygon className={styles.frontLight} points={flatFace('F', from)} />
-      <polygon className={styles.rightLight} points={flatFace('R', from)} />
+      <polygon className={styles.frontLight} points={flatFace('F')} />
+      <polygon className={styles.rightLight} points={flatFace('R')} />
     </svg>
   )
 })
 
 // Optimisation: a wall shows thirty of these, so the geometry is written out once.
-const SEEN_STICKERS = { above: seenStickers('above'), below: seenStickers('below') } as const
+const SEEN_STICKERS = { plain: seenStickers('plain'), 'over-mirror': seenStickers('over-mirror') } as const
+const MIRROR_LINES = flatMirrorLines()
 
 function seenStickers(view: FlatView) {
   return STICKER_PLACES.filter((place) => SEEN_FACES[view].some((face) => face === place.face)).map((place) => ({
     index: place.index,
-    whole: flatSticker(place, true, view),
-    small: flatSticker(place, false, view),
-    matrix: flatMatrix(place, view),
+    whole: flatSticker(place, true),
+    small: flatSticker(place, false),
+    matrix: flatMatrix(place),
   }))
 }

@@ -2,22 +2,32 @@
  * The flat drawing of a cube: yaw 36, pitch 30 degrees, no perspective. It agrees with the turning cube near enough for
  * the two to be compared side by side. Everything is in units of one small cube.
  *
- * A goal that lies at the bottom is seen from below, or it could not be seen at all.
+ * A goal that lies at the bottom could not be seen at all, so there the cube stands over a mirror that shows its bottom.
+ * Seen from below instead, a cube reads as the inside of a box.
  */
 
 import type { Face } from '../../engine/cube/faces.ts'
 import { add, FACE_FRAMES, type StickerPlace, scale, type Vector } from './cube-space.ts'
 import { directionOnScreen, type Look } from './look-around.ts'
 
-export type FlatView = 'above' | 'below'
+export type FlatView = 'plain' | 'over-mirror'
 
-const LOOKS: Readonly<Record<FlatView, Look>> = { above: { pitch: -30, yaw: -36 }, below: { pitch: 30, yaw: -36 } }
+const LOOK: Look = { pitch: -30, yaw: -36 }
 
-/** The faces that each view shows. */
-export const SEEN_FACES = { above: ['U', 'F', 'R'], below: ['D', 'F', 'R'] } as const satisfies Record<FlatView, Face[]>
+/** The faces that each view shows; the one in the mirror comes first, for it lies behind. */
+export const SEEN_FACES = {
+  plain: ['U', 'F', 'R'],
+  'over-mirror': ['D', 'U', 'F', 'R'],
+} as const satisfies Record<FlatView, Face[]>
 
-/** The silhouette with its stroke; it is the same from above and from below. */
-export const FLAT_VIEW_BOX = '-2.195 -2.447 4.39 4.893'
+/** The silhouette with its stroke. Both boxes have one shape, so that pictures of either view stand in one row. */
+export const FLAT_VIEW_BOXES: Readonly<Record<FlatView, string>> = {
+  plain: '-2.195 -2.447 4.39 4.893',
+  'over-mirror': '-3.095 -2.447 6.19 6.9',
+}
+
+/** How far below the bottom its picture in the mirror lies: just enough for all of it to be seen. */
+const MIRROR_DROP: Vector = [0, 2.3, 0]
 
 /** Side of a sticker; one that does not matter is grey AND smaller, so that a white goal is safe too. */
 const STICKER_SIDE = 0.82
@@ -25,26 +35,44 @@ const STICKER_SIDE_NOT_MATTERING = 0.57
 /** A round stroke of this width in the same colour gives the soft corners; the polygon is smaller by as much. */
 const STICKER_STROKE = 0.13
 
-function flatPoint(place: Vector, view: FlatView = 'above'): readonly [number, number] {
-  return directionOnScreen(place, LOOKS[view])
+function flatPoint(place: Vector): readonly [number, number] {
+  return directionOnScreen(place, LOOK)
 }
 
 /** A whole face, to lay the body under it or the light over it. */
-export function flatFace(face: Face, view: FlatView): string {
+export function flatFace(face: Face): string {
   const { right, down, out } = FACE_FRAMES[face]
-  return points(corners(scale(out, 1.5), right, down, 1.5), view)
+  return points(corners(mirrored(face, scale(out, 1.5)), right, down, 1.5))
 }
 
-export function flatSticker(place: StickerPlace, matters: boolean, view: FlatView): string {
+export function flatSticker(place: StickerPlace, matters: boolean): string {
   const { right, down } = FACE_FRAMES[place.face]
   const side = (matters ? STICKER_SIDE : STICKER_SIDE_NOT_MATTERING) - STICKER_STROKE
-  return points(corners(place.centre, right, down, side / 2), view)
+  return points(corners(mirrored(place.face, place.centre), right, down, side / 2))
 }
 
 /** Puts a mark that is drawn in a unit square into the plane of the sticker. */
-export function flatMatrix(place: StickerPlace, view: FlatView): string {
+export function flatMatrix(place: StickerPlace): string {
   const { right, down } = FACE_FRAMES[place.face]
-  return `matrix(${[right, down, place.centre].flatMap((vector) => flatPoint(vector, view).map(short)).join(' ')})`
+  // A mirror would turn letters round; they are there to be read.
+  const readableDown = place.face === 'D' ? scale(down, -1) : down
+  const vectors = [right, readableDown, mirrored(place.face, place.centre)]
+  return `matrix(${vectors.flatMap((vector) => flatPoint(vector).map(short)).join(' ')})`
+}
+
+/** Thin lines from three corners of the bottom to the same corners in the mirror. */
+export function flatMirrorLines(): string {
+  const bottom = [
+    [-1.5, 1.5, 1.5],
+    [1.5, 1.5, 1.5],
+    [1.5, 1.5, -1.5],
+  ] as const
+  return bottom.map((corner) => flatPath([corner, add(corner, MIRROR_DROP)])).join('')
+}
+
+/** The bottom is only ever seen in the mirror; every other face stands where it is. */
+function mirrored(face: Face, place: Vector): Vector {
+  return face === 'D' ? add(place, MIRROR_DROP) : place
 }
 
 /** A line through places in space, as path data. */
@@ -61,8 +89,8 @@ function corners(centre: Vector, right: Vector, down: Vector, half: number): Vec
   ]
 }
 
-function points(places: readonly Vector[], view: FlatView): string {
-  return places.map((place) => flatPoint(place, view).map(short).join(',')).join(' ')
+function points(places: readonly Vector[]): string {
+  return places.map((place) => flatPoint(place).map(short).join(',')).join(' ')
 }
 
 /** Three places are a hundredth of a pixel at the largest size; more only make the page longer. */

@@ -18,8 +18,8 @@ export type GoalPictureProps = {
 }
 
 export const GoalPicture = memo(function GoalPicture({ stage, ...drawing }: GoalPictureProps) {
-  const from = stage <= LAST_BOTTOM_STAGE ? 'below' : 'above'
-  return <CubePicture stickers={SOLVED_STICKERS} matters={stickersThatMatter(stage)} from={from} {...drawing} />
+  const view = stage <= LAST_BOTTOM_STAGE ? 'over-mirror' : 'plain'
+  return <CubePicture stickers={SOLVED_STICKERS} matters={stickersThatMatter(stage)} view={view} {...drawing} />
 })
 
 /** The goals of the first two stages lie at the bottom: from above, a cross would be two lonely edges. */

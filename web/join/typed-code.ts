@@ -1,12 +1,11 @@
-/** What is kept of a typed or pasted room code: its letters, large, at most six. A nought is read as the letter O. */
+/** What is kept of a typed or pasted room code: letters, large, at most six; figures stay, for they may be look-alikes. */
 
 import { ROOM_CODE_LENGTH } from '../../engine/contest/room-code.ts'
 
 export function keepCodeLetters(typed: string): string {
   return typed
     .toUpperCase()
-    .replaceAll('0', 'O')
-    .replace(/[^A-Z]/g, '')
+    .replace(/[^A-Z0-9]/g, '')
     .slice(0, ROOM_CODE_LENGTH)
 }
 
