@@ -40,7 +40,7 @@ test('[CO1] the count ends where the goal is first reached, in any hold', () => 
     reached: true,
     reachedAt: 2,
     turns: 2,
-    metrics: { execution: 2, quarter: 2, slice: 1 },
+    metrics: { execution: 3, quarter: 2, slice: 1 },
   })
 })
 
