@@ -3,14 +3,19 @@
  * A refusal is data with a stable code; an exception is our own bug.
  */
 
+/** Yes, here. */
 export type Ok<T> = { readonly ok: true; readonly value: T }
+/** No, because. */
 export type Err<E> = { readonly ok: false; readonly error: E }
+/** One of the two; `ok` tells which. */
 export type Result<T, E> = Ok<T> | Err<E>
 
+/** @returns the answer "yes" with its value */
 export function ok<T>(value: T): Ok<T> {
   return { ok: true, value }
 }
 
+/** @returns the answer "no" with its reason */
 export function err<const E>(error: E): Err<E> {
   return { ok: false, error }
 }

@@ -11,18 +11,22 @@ import { helloSchema } from '../engine/wire/hello.ts'
 import { SOCKET_PATH } from '../engine/wire/places.ts'
 import { PROTOCOL_VERSION } from '../engine/wire/version.ts'
 import { DeskLink, serveDeskSession, teacherOfCookies } from './http/desk-session.ts'
-import { LIVE_HEADERS, setHeaders } from './http/headers.ts'
+import { setHeaders, setLiveHeaders } from './http/headers.ts'
 import { serveHealth } from './http/health.ts'
-import { makeIsOwnOrigin } from './http/own-origin.ts'
+import { refuseBrokenRequests, serveLastWord } from './http/last-word.ts'
+import { OpenSockets } from './http/open-sockets.ts'
+import { isScriptPolling, makeIsOwnOrigin } from './http/own-origin.ts'
 import { servePages } from './http/pages.ts'
-import type { ConnectionData, LiveServer } from './live/connection.ts'
+import { leaveSeat } from './live/change-role.ts'
+import { type ConnectionData, hangUp, type LiveServer } from './live/connection.ts'
 import { deskMessages } from './live/desk-messages.ts'
+import { startForgettingNames } from './live/forget-names.ts'
 import { listenToConnection, TRANSPORT_BYTES_MAX } from './live/gateway.ts'
 import { MessageLimits } from './live/message-limits.ts'
 import type { LiveParts } from './live/parts.ts'
 import { PretendClasses } from './live/pretend/pretend-classes.ts'
 import { Rooms } from './live/rooms.ts'
-import { leaveSeat, seatMessages } from './live/seat-messages.ts'
+import { seatMessages } from './live/seat-messages.ts'
 import { startTicker } from './live/ticker.ts'
 import { viewerMessages } from './live/viewer-messages.ts'
 import { newSecret, sameSecret } from './secrets.ts'
@@ -30,6 +34,8 @@ import type { DurableRecord } from './store/record.ts'
 
 /** A connection that has neither come in nor entered the desk is let go after this; its page connects again when needed. */
 const NOBODY_MS_MAX = 60_000
+/** Who has not hung up by then does not read any more. */
+const GOODBYE_MS_MAX = 1_500
 const ID_LENGTH = 16
 
 export type AppParts = {
@@ -39,13 +45,17 @@ export type AppParts = {
   webDir: string
   publicUrl: URL | null
   addresses: () => readonly string[]
+  /** Tests that say more than fingers can bring their own. */
+  limits?: MessageLimits
 }
 
 export type App = {
   http: HttpServer
   link: DeskLink
-  /** To be called once the server listens: rooms are read back and screens may come in. */
-  begin(ownUrl: string): Promise<void>
+  /** To be called before the server listens: rooms are read back, so that nobody who comes at once finds a closed door. */
+  restore(): Promise<void>
+  /** To be called once the server listens. `ownUrl`: where it reaches itself. */
+  begin(ownUrl: string): void
   /** Tells every page, commits what is under way, lets go. */
   stop(): Promise<void>
 }
@@ -63,8 +73,11 @@ export function createApp(parts: AppParts): App {
   serveHealth(web, () => phase === 'serving' && record.saving)
   serveDeskSession(web, { link, record, nowMs, isSecure, isOwnOrigin })
   servePages(web, parts.webDir)
+  serveLastWord(web, log)
 
   const http = createServer(web)
+  const sockets = new OpenSockets(http)
+  refuseBrokenRequests(http)
   const live: LiveServer = new Server(http, {
     path: SOCKET_PATH,
     serveClient: false,
@@ -75,11 +88,10 @@ export function createApp(parts: AppParts): App {
     pingTimeout: 15_000,
     connectTimeout: 10_000,
     allowRequest: (request, decide) => {
-      const isJsonp = /[?&]j=/.test(request.url ?? '')
-      decide(null, !isJsonp && isOwnOrigin(request.headers.origin, request.headers.host))
+      decide(null, !isScriptPolling(request.url) && isOwnOrigin(request.headers.origin, request.headers.host))
     },
   })
-  live.engine.on('headers', (headers: Record<string, string>) => Object.assign(headers, LIVE_HEADERS))
+  setLiveHeaders(http, SOCKET_PATH)
   const liveParts: LiveParts = {
     nowMs,
     record,
@@ -90,7 +102,7 @@ export function createApp(parts: AppParts): App {
   }
   const pretendKey = newSecret()
   const rooms = new Rooms(liveParts)
-  const limits = new MessageLimits()
+  const limits = parts.limits ?? new MessageLimits()
   const pretend = new PretendClasses(liveParts, pretendKey)
   const handlers = {
     ...viewerMessages(rooms, liveParts),
@@ -98,16 +110,20 @@ export function createApp(parts: AppParts): App {
     ...deskMessages(live, rooms, pretend, liveParts),
   }
 
+  /** Transports that have said hello. One that says it again before it is answered would be given a connection each time. */
+  const greeted = new WeakSet<object>()
   live.use((connection, next) => {
     const refuse = (data: object) => next(Object.assign(new Error('refused'), { data }))
+    if (greeted.has(connection.conn)) return hangUp(connection)
+    greeted.add(connection.conn)
     if (phase !== 'serving') return refuse({ code: 'server/going-away' })
     const hello = helloSchema.safeParse(connection.handshake.auth)
     if (!hello.success) return refuse({ code: 'wire/out-of-date', server: PROTOCOL_VERSION })
     const { pretendKey: given } = connection.handshake.auth as { pretendKey?: unknown }
-    teacherOfCookies(connection.handshake.headers.cookie, record).then(
+    teacherOfCookies(connection.handshake.headers.cookie, record, nowMs()).then(
       (teacherId) => {
         const isPretend = typeof given === 'string' && sameSecret(given, pretendKey)
-        const data: ConnectionData = { who: { role: 'nobody' }, teacherId, isPretend, laggingSinceMs: null }
+        const data: ConnectionData = { who: { role: 'nobody' }, teacherId, isPretend }
         Object.assign(connection.data, data)
         next()
       },
@@ -130,14 +146,18 @@ export function createApp(parts: AppParts): App {
   })
 
   let stopTicker = () => {}
+  let stopForgetting = () => {}
   return {
     http,
     link,
-    async begin(ownUrl) {
-      pretend.url = ownUrl
+    async restore() {
       await rooms.restore()
-      stopTicker = startTicker(live, rooms, liveParts)
       phase = 'serving'
+    },
+    begin(ownUrl) {
+      pretend.url = ownUrl
+      stopTicker = startTicker(live, rooms, liveParts)
+      stopForgetting = startForgettingNames(liveParts)
       for (const room of rooms.all()) {
         pretend.comeBack(room).catch((fault) => log.warn({ fault: String(fault) }, 'a pretend class did not come back'))
       }
@@ -146,9 +166,10 @@ export function createApp(parts: AppParts): App {
       phase = 'stopping'
       live.emit('server:going-away', {})
       stopTicker()
+      stopForgetting()
       pretend.stop()
       // Pages see the transport close, not a goodbye, so they come back by themselves.
-      await live.close()
+      if (http.listening) await sockets.end(live.close(), GOODBYE_MS_MAX)
       await record.close()
     },
   }

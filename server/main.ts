@@ -1,12 +1,14 @@
 /** Puts the real parts together, listens, says where to go, and stops in order. */
 
+import type { AddressInfo } from 'node:net'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import pino from 'pino'
 import { createApp } from './app.ts'
 import { readConfig } from './config.ts'
-import { localAddresses } from './http/local-addresses.ts'
+import { localAddresses, ownAddress } from './http/local-addresses.ts'
 import { whereToGo } from './start/where-to-go.ts'
+import { makeSteadyClock } from './steady-clock.ts'
 import { UnusableData } from './store/sqlite-open.ts'
 import { openSqliteRecord } from './store/sqlite-record.ts'
 
@@ -36,9 +38,14 @@ const record = await openSqliteRecord({ dataDir: config.dataDir, threadFile }).c
 
 let port = config.port
 const addresses = () => (config.publicUrl === null ? localAddresses(port) : [config.publicUrl.host])
-const app = createApp({ record, log, nowMs: Date.now, webDir, publicUrl: config.publicUrl, addresses })
+const app = createApp({ record, log, nowMs: makeSteadyClock(), webDir, publicUrl: config.publicUrl, addresses })
 
 app.http.on('error', (fault: NodeJS.ErrnoException) => {
+  // Later faults, such as too many open connections at once, cost those who come just then, and nobody who is here.
+  if (app.http.listening) {
+    log.error({ fault: String(fault) }, 'a connection could not be taken')
+    return
+  }
   const sentences: Record<string, string> = {
     EADDRINUSE: `Port ${config.port} is in use, perhaps by another Fairturn. Stop it, or start with another port: PORT=${config.port + 1} npm start`,
     EACCES: `Port ${config.port} may not be used by this user. Start with another port: PORT=3000 npm start`,
@@ -47,22 +54,15 @@ app.http.on('error', (fault: NodeJS.ErrnoException) => {
   refuseToStart(sentences[fault.code ?? ''] ?? fault.message)
 })
 
-app.http.listen(config.port, config.host, async () => {
-  const address = app.http.address()
-  if (address !== null && typeof address === 'object') port = address.port
-  await app.begin(`http://127.0.0.1:${port}`)
-  console.log(whereToGo({ port, addresses: addresses(), publicUrl: config.publicUrl, linkKey: app.link.key }))
-})
-
 let isStopping = false
-function stop(signal: string): void {
+function stop(signal: string, exitCode = 0): void {
   // Asked twice, it goes at once.
   if (isStopping) process.exit(1)
   isStopping = true
   log.info({ signal }, 'stopping')
   setTimeout(() => process.exit(1), STOP_MS_MAX).unref()
   app.stop().then(
-    () => process.exit(0),
+    () => process.exit(exitCode),
     (fault: unknown) => {
       log.fatal({ fault: String(fault) }, 'did not stop in order')
       process.exit(1)
@@ -75,5 +75,13 @@ process.on('SIGINT', () => stop('SIGINT'))
 // A fault that nobody caught leaves a state that nobody knows: say so, stop in order, be started again. A restart costs a class one reconnect.
 process.on('uncaughtException', (fault) => {
   log.fatal({ fault: fault.stack }, 'uncaught')
-  stop('uncaughtException')
+  stop('uncaughtException', 1)
+})
+
+await app.restore()
+app.http.listen(config.port, config.host, () => {
+  const address = app.http.address() as AddressInfo
+  port = address.port
+  app.begin(`http://${ownAddress(address)}`)
+  console.log(whereToGo({ port, addresses: addresses(), publicUrl: config.publicUrl, linkKey: app.link.key }))
 })

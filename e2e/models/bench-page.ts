@@ -40,19 +40,23 @@ export class BenchPage {
     await expect(this.key('U')).toHaveAttribute('aria-disabled', 'false')
   }
 
-  key(letters: string): Locator {
-    return this.pad.getByRole('button', { name: new RegExp(`^${letters}: `) })
+  key(name: string): Locator {
+    return this.pad.getByRole('button', { name: new RegExp(`^${asPrinted(name)}: `) })
   }
 
-  /** One key for each turn; re-holds from their own pad. */
+  reHoldKey(name: string): Locator {
+    return this.page.getByRole('button', { name: new RegExp(`^${asPrinted(name)}: re-hold`) })
+  }
+
+  /** One key for each turn; re-holds from their own pad, which has quarters only. */
   async tap(turns: readonly Turn[], how: 'click' | 'tap' = 'click'): Promise<void> {
     for (const turn of turns) {
-      const letters = turnName(turn).replace("'", '’')
       if (turnKind(turn) === 're-hold') {
-        // The pad of re-holds stays open until it is closed or a layer is turned.
+        // The pad of re-holds stays open until it is closed.
         if ((await this.reHold.getAttribute('aria-expanded')) !== 'true') await this.reHold[how]()
-        await this.page.getByRole('button', { name: new RegExp(`^${letters}: re-hold`) })[how]()
-      } else await this.key(letters)[how]()
+        const quarter = turnName(turn).replace('2', '')
+        for (let nLeft = quarter === turnName(turn) ? 1 : 2; nLeft > 0; nLeft--) await this.reHoldKey(quarter)[how]()
+      } else await this.key(turnName(turn))[how]()
     }
   }
 
@@ -80,4 +84,9 @@ export class BenchPage {
   async expectTurns(turns: number): Promise<void> {
     await expect(this.page.getByText(new RegExp(`^${turns} turns?$`)).first()).toBeVisible()
   }
+}
+
+/** The page prints a typographic prime. */
+function asPrinted(turnName: string): string {
+  return turnName.replace("'", '’')
 }

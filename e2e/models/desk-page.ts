@@ -44,13 +44,8 @@ export class DeskPage {
     await expect(this.lock).toBeChecked()
   }
 
-  async chooseStage(name: RegExp): Promise<void> {
-    await this.page.getByRole('radio', { name }).check({ force: true })
-  }
-
   async endRound(): Promise<void> {
     await this.end.click()
-    const sure = this.page.getByRole('dialog').getByRole('button', { name: 'End round' })
-    if (await sure.isVisible()) await sure.click()
+    await this.page.getByRole('dialog').getByRole('button', { name: 'End round' }).click()
   }
 }

@@ -8,8 +8,9 @@ import type { ContestRefusal } from './contest-refusal.ts'
 import type { EndReason, RoundClock } from './round-clock.ts'
 import type { Round } from './round-state.ts'
 
+/** What happens to a clock. All moments are milliseconds of the server's clock. */
 export type ClockEvent =
-  /** The signal falls at `startsAtMs`. */
+  /** The signal falls at `startsAtMs`; until then it is the countdown. */
   | { readonly kind: 'started'; readonly startsAtMs: number }
   | { readonly kind: 'paused'; readonly atMs: number }
   | { readonly kind: 'resumed'; readonly atMs: number }
@@ -19,9 +20,28 @@ export type ClockEvent =
   /** The server was away between the two moments: nobody could play, so the clock stood still. */
   | { readonly kind: 'outage'; readonly fromMs: number; readonly toMs: number }
 
+/**
+ * @returns the round with its clock after the event, everything else as it was; refused with `contest/wrong-phase` where
+ *   the phase does not allow it
+ */
 export function changeClock(round: Round, event: ClockEvent): Result<Round, ContestRefusal> {
   const clock = nextClock(round, event)
-  return clock === null ? err({ code: 'contest/wrong-phase', phase: round.clock.phase }) : ok({ ...round, clock })
+  if (clock === null) return err({ code: 'contest/wrong-phase', phase: round.clock.phase })
+  return ok({ ...round, clock, signalAtMs: signalAfter(round, event) })
+}
+
+/** The signal keeps its moment once it has fallen; a pause or an outage that began before it puts it off. */
+function signalAfter({ clock, signalAtMs }: Round, event: ClockEvent): number | null {
+  if (event.kind === 'started') return event.startsAtMs
+  const stood = standstill(clock, event)
+  if (signalAtMs === null || stood === null || signalAtMs <= stood.fromMs) return signalAtMs
+  return signalAtMs + stood.toMs - stood.fromMs
+}
+
+/** The time that the event takes out of the clock. */
+function standstill(clock: RoundClock, event: ClockEvent): { fromMs: number; toMs: number } | null {
+  if (event.kind === 'resumed' && clock.phase === 'paused') return { fromMs: clock.pausedAtMs, toMs: event.atMs }
+  return event.kind === 'outage' && clock.phase === 'running' ? event : null
 }
 
 /** The clock after the event, or null when this phase does not allow it. */
@@ -34,10 +54,11 @@ function nextClock(round: Round, event: ClockEvent): RoundClock | null {
       return { phase: 'running', startsAtMs: event.startsAtMs, endsAtMs }
     }
     case 'paused':
-      return clock.phase === 'running' ? { ...clock, phase: 'paused', pausedAtMs: event.atMs } : null
+      if (clock.phase !== 'running') return null
+      return { ...clock, phase: 'paused', pausedAtMs: notAfterEnd(clock, event.atMs) }
     case 'resumed':
       if (clock.phase !== 'paused') return null
-      return { phase: 'running', ...moved(clock, event.atMs - clock.pausedAtMs) }
+      return { phase: 'running', ...shifted(clock, event.atMs - clock.pausedAtMs) }
     case 'time-added':
       if ((clock.phase !== 'running' && clock.phase !== 'paused') || clock.endsAtMs === null) return null
       return { ...clock, endsAtMs: clock.endsAtMs + event.addedMs }
@@ -48,14 +69,14 @@ function nextClock(round: Round, event: ClockEvent): RoundClock | null {
     case 'outage':
       // A paused clock stands still anyway.
       if (clock.phase === 'paused') return clock
-      return clock.phase === 'running' ? { phase: 'running', ...moved(clock, event.toMs - event.fromMs) } : null
+      return clock.phase === 'running' ? { phase: 'running', ...shifted(clock, event.toMs - event.fromMs) } : null
     default:
       return neverHappens(event, 'nextClock')
   }
 }
 
-/** Moves start and end by the time in which nobody could play; so played time needs no second account. */
-function moved(clock: { startsAtMs: number; endsAtMs: number | null }, byMs: number) {
+/** Shifts start and end by the time in which nobody could play; so played time needs no second account. */
+function shifted(clock: { startsAtMs: number; endsAtMs: number | null }, byMs: number) {
   return { startsAtMs: clock.startsAtMs + byMs, endsAtMs: clock.endsAtMs === null ? null : clock.endsAtMs + byMs }
 }
 
@@ -63,7 +84,10 @@ function ended(clock: RoundClock, atMs: number, reason: EndReason): RoundClock |
   if (clock.phase === 'paused')
     return { phase: 'ended', startsAtMs: clock.startsAtMs, endedAtMs: clock.pausedAtMs, reason }
   if (clock.phase !== 'running') return null
-  // The end by the clock falls on its own moment, however late the timer rang.
-  const endedAtMs = clock.endsAtMs === null ? atMs : Math.min(atMs, clock.endsAtMs)
-  return { phase: 'ended', startsAtMs: clock.startsAtMs, endedAtMs, reason }
+  return { phase: 'ended', startsAtMs: clock.startsAtMs, endedAtMs: notAfterEnd(clock, atMs), reason }
+}
+
+/** The end by the clock falls on its own moment, however late the timer rang; what comes behind it cannot play on. */
+function notAfterEnd({ endsAtMs }: { endsAtMs: number | null }, atMs: number): number {
+  return endsAtMs === null ? atMs : Math.min(atMs, endsAtMs)
 }

@@ -1,5 +1,6 @@
-/** Why the rules of a round say no. A closed list: every code has a test and a sentence in every language. */
+/** Why the rules of a round say no. */
 
+/** A closed list: every code has a test, and a sentence in every language. */
 export type ContestRefusal =
   /** No such round in this room, or not the one that is played now. Do: look at the screen again. */
   | { readonly code: 'contest/no-such-round' }

@@ -20,8 +20,9 @@ export const ROOM_ROUNDS_MAX = 500
 /** Characters (grapheme clusters) of a student's name. Longer ones do not fit a lane for thirty. */
 export const NAME_LENGTH_MAX = 16
 
-/** The clock of a round, when it has one. */
+/** The clock of a round, when it has one: not over before a child has looked at the start, */
 export const ROUND_TIME_MS_MIN = 30_000
+/** and no longer than a club's afternoon. */
 export const ROUND_TIME_MS_MAX = 3 * 60 * 60_000
 
 /** Between the teacher's press and the signal: long enough for the start to reach a slow phone, short enough to hold one's breath. */

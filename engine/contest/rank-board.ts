@@ -1,5 +1,5 @@
 /**
- * Ranks the lanes of a board (rules RA1 to RA6). The same function serves the server, the desk, the projector and the bench.
+ * Ranks the lanes of a board (rules RA1 to RA5). The same function serves the server, the desk, the projector and the bench.
  *
  * Fewest turns first, then the earlier moment; equal on both share the place and the next place is skipped.
  * Who has not reached the goal stands below, without a place: by name while the clock runs (nobody is shown up),
@@ -24,11 +24,16 @@ export type Lane = {
   readonly progress: number
 }
 
+/** A lane with the place that it has on the board. */
 export type RankedLane = Lane & {
   /** 1 for the first place; null when the goal was not reached. */
   readonly place: number | null
 }
 
+/**
+ * @param phase `ended` once the round is over: only then are those without a place ordered by how far they came
+ * @returns all lanes, leader first
+ */
 export function rankBoard(lanes: readonly Lane[], phase: 'running' | 'ended'): RankedLane[] {
   const reached = lanes.filter((lane) => lane.best !== null).sort(compareReached)
   const others = lanes.filter((lane) => lane.best === null).sort(phase === 'ended' ? compareProgress : compareName)

@@ -32,6 +32,7 @@ const LOOK_ALIKES: Readonly<Record<string, string>> = {
   '8': 'B',
 }
 
+/** Letters of a code. */
 export const ROOM_CODE_LENGTH = PATTERN.length
 
 /** Syllables that no teacher wants to read aloud, in the languages of the product. A code that holds one is drawn again. */

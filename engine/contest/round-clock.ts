@@ -10,9 +10,10 @@
 
 import { neverHappens } from '../result.ts'
 
-const END_REASONS = ['time', 'teacher'] as const
-export type EndReason = (typeof END_REASONS)[number]
+/** Who ended a round: the clock itself, or the teacher before it. */
+export type EndReason = 'time' | 'teacher'
 
+/** The five phases. */
 export type RoundClock =
   /** Drawn, but the signal has not been given. */
   | { readonly phase: 'ready' }

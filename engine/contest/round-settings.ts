@@ -6,8 +6,10 @@ import type { Stage } from '../method/stages.ts'
 
 /** Who sees the board while the clock runs: everybody, the desk alone, or each student only the own lane. */
 export const BOARD_SEEN_BY = ['all', 'teacher', 'own'] as const
+/** One of the three; what it covers is decided in one place on the server. */
 export type BoardSeenBy = (typeof BOARD_SEEN_BY)[number]
 
+/** The settings of one round; fixed once it has begun. */
 export type RoundSettings = {
   /** The stage whose start is given: all goals before it are met. */
   readonly from: Stage
@@ -25,6 +27,7 @@ export type RoundSettings = {
   readonly boardSeenBy: BoardSeenBy
 }
 
+/** What a new room begins with: the first stage that is taught by cases, five minutes, as many tries as one likes. */
 export const DEFAULT_ROUND_SETTINGS: RoundSettings = {
   from: 4,
   to: 4,

@@ -6,6 +6,7 @@
 import { err, ok, type Result } from '../result.ts'
 import { NAME_LENGTH_MAX } from './limits.ts'
 
+/** Why a typed name is not taken; the first that applies, in this order. */
 export type NameRefusal =
   /** Nothing but spaces. Do: type a name. */
   | { readonly code: 'name/empty' }
@@ -86,13 +87,21 @@ const LOOK_ALIKES: Readonly<Record<string, string>> = {
   '8': 'b',
 }
 
+/** Letters, figures and what joins them; a letter or figure among them. */
+const USUAL_LETTERS = /^(?=.*[\p{L}\p{N}])[\p{L}\p{M}\p{N} .'’-]+$/u
+
+/**
+ * A letter that leaves no trace on the projector, such as the Hangul filler, or more marks on one letter than any
+ * script needs: they would climb over the lane above.
+ */
+const UNSEEN_OR_TOWERING = /\p{Default_Ignorable_Code_Point}|\p{M}{4}/u
+
 /** Reads a typed name: normalised (NFKC), spaces folded, checked. Where nothing is wrong the cleaned name is returned. */
 export function readStudentName(typed: string): Result<string, NameRefusal> {
   const name = typed.normalize('NFKC').replace(/\s+/gu, ' ').trim()
   if (name === '') return err({ code: 'name/empty' })
   if (countGraphemes(name) > NAME_LENGTH_MAX) return err({ code: 'name/too-long', max: NAME_LENGTH_MAX })
-  if (!/^[\p{L}\p{M}\p{N} .'’-]+$/u.test(name) || !/[\p{L}\p{N}]/u.test(name))
-    return err({ code: 'name/unusual-letters' })
+  if (!USUAL_LETTERS.test(name) || UNSEEN_OR_TOWERING.test(name)) return err({ code: 'name/unusual-letters' })
   if (isRude(name)) return err({ code: 'name/choose-another' })
   return ok(name)
 }

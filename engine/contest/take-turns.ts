@@ -6,19 +6,17 @@
  * A message is taken as a whole or not at all; only steps after the goal are left off, for the try ends there.
  */
 
-import { applyTurn } from '../cube/apply-turn.ts'
-import { copyCube } from '../cube/cube-position.ts'
-import { outerBlockCost } from '../cube/outer-block-turns.ts'
-import { inverseTurn, type Turn } from '../cube/turns.ts'
-import { goalMet, stageProgress } from '../method/goals.ts'
+import { stageProgress } from '../method/goals.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { ContestRefusal } from './contest-refusal.ts'
 import type { SeatId } from './ids.ts'
-import { TRIES_MAX, TRY_STEPS_MAX } from './limits.ts'
+import { TRIES_MAX } from './limits.ts'
+import { playTry } from './play-try.ts'
 import { playedMs } from './round-clock.ts'
-import { anEmptyTry, type Player, type Reached, type Round, type Try } from './round-state.ts'
-import { type Step, TAKE_BACK } from './steps.ts'
+import { anEmptyTry, type PastTry, type Player, type Reached, type Round, type Try } from './round-state.ts'
+import type { Step } from './steps.ts'
 
+/** One message of turns, and when it came in. */
 export type TurnsSent = {
   readonly seatId: SeatId
   /** Whether the student came in after the signal; only read at the first turn. */
@@ -27,9 +25,11 @@ export type TurnsSent = {
   /** Steps of this try that came before these. */
   readonly from: number
   readonly steps: readonly Step[]
+  /** Milliseconds of the server's clock. */
   readonly atMs: number
 }
 
+/** What came of a message that was not refused. */
 export type TurnsTaken = {
   readonly round: Round
   /** What has to be stored: nothing when all was known. */
@@ -51,10 +51,14 @@ export type TurnsAnswer = {
   readonly reached: Reached | null
 }
 
+/**
+ * Judges a message as it comes in. The checks have a fixed order: is it known already, does the clock run, may this try go
+ * on, may these steps be made.
+ */
 export function takeTurns(round: Round, event: TurnsSent): Result<TurnsTaken, ContestRefusal> {
   const { clock } = round
-  const player = round.players.get(event.seatId) ?? aNewPlayer(round, event)
-  if (isKnown(player, event)) return ok({ round, fresh: null, answer: answerFor(player, event.tryNumber) })
+  const known = answerIfKnown(round.players.get(event.seatId), event)
+  if (known !== null) return ok({ round, fresh: null, answer: known })
 
   if (clock.phase === 'ready') return err({ code: 'contest/not-started' })
   if (clock.phase === 'paused') return err({ code: 'contest/paused' })
@@ -83,55 +87,59 @@ export function playSteps(
   const fresh = event.steps.slice(held - event.from)
   if (open.value.reached !== null && fresh.length > 0) return err({ code: 'contest/try-over', held })
 
-  const taken = append(round, open.value, fresh, event.momentMs)
-  if (!taken.ok) return taken
-  const next = taken.value.after
-  const opensTry = player.current.number !== next.number || !round.players.has(event.seatId)
+  const played = playTry(open.value, fresh, round.settings, event.momentMs)
+  if (!played.ok) return played
+  const next = played.value.after
+  const isNextTry = player.current.number !== next.number
+  const opensTry = isNextTry || !round.players.has(event.seatId)
   const after: Player = {
     ...player,
     current: next,
-    heldBefore:
-      player.current.number === next.number ? player.heldBefore : [...player.heldBefore, player.current.steps.length],
+    triesBefore: isNextTry ? [...player.triesBefore, asPast(player.current)] : player.triesBefore,
     best: better(player.best, next),
-    bestProgress: Math.max(player.bestProgress, taken.value.progress),
+    bestProgress: Math.max(player.bestProgress, played.value.progress),
     lastStepAtMs: event.atMs,
   }
   const kept = next.steps.slice(held)
   return ok({
     round: { ...round, players: new Map(round.players).set(event.seatId, after) },
     fresh: kept.length === 0 && !opensTry ? null : { tryNumber: next.number, from: held, steps: kept, opensTry },
-    answer: answerFor(after, next.number),
+    answer: { tryNumber: next.number, held: next.steps.length, reached: next.reached },
   })
 }
 
 /** A student who has not turned yet stands at the start of the first try. */
 function aNewPlayer(round: Round, event: { seatId: SeatId; late: boolean }): Player {
-  const current = anEmptyTry(round, 1)
+  const current = anEmptyTry(round.start, 1)
   return {
     seatId: event.seatId,
     late: event.late,
     current,
-    heldBefore: [],
+    triesBefore: [],
     best: null,
     bestProgress: stageProgress(round.start, round.settings),
     lastStepAtMs: null,
   }
 }
 
-/** Whether everything in the message is on record already: then it is answered, whatever the clock says. */
-function isKnown(player: Player, event: TurnsSent): boolean {
-  const held = heldOf(player, event.tryNumber)
-  return held !== null && event.from + event.steps.length <= held
+/**
+ * The answer to a message that holds nothing new, whatever the clock says: its steps are on record, or they come behind
+ * the goal and were left off when they first came. Null when there is something to take, or to refuse.
+ */
+function answerIfKnown(player: Player | undefined, { tryNumber, from, steps }: TurnsSent): TurnsAnswer | null {
+  const known = player === undefined ? undefined : pastTry(player, tryNumber)
+  if (known === undefined) return null
+  const isOnRecord = from + steps.length <= known.nSteps
+  const passesGoal = known.reached !== null && from < known.nSteps
+  return isOnRecord || passesGoal ? { tryNumber, held: known.nSteps, reached: known.reached } : null
 }
 
-function heldOf(player: Player, tryNumber: number): number | null {
-  if (tryNumber === player.current.number) return player.current.steps.length === 0 ? null : player.current.steps.length
-  return player.heldBefore[tryNumber - 1] ?? null
+function pastTry(player: Player, tryNumber: number): PastTry | undefined {
+  return tryNumber === player.current.number ? asPast(player.current) : player.triesBefore[tryNumber - 1]
 }
 
-function answerFor(player: Player, tryNumber: number): TurnsAnswer {
-  const held = heldOf(player, tryNumber) ?? 0
-  return { tryNumber, held, reached: tryNumber === player.current.number ? player.current.reached : null }
+function asPast({ steps, reached }: Try): PastTry {
+  return { nSteps: steps.length, reached }
 }
 
 function tryFor(round: Round, player: Player, event: TurnsSent): Result<Try, ContestRefusal> {
@@ -141,54 +149,13 @@ function tryFor(round: Round, player: Player, event: TurnsSent): Result<Try, Con
     return err({
       code: 'contest/try-closed',
       current: current.number,
-      held: player.heldBefore[event.tryNumber - 1] ?? 0,
+      held: pastTry(player, event.tryNumber)?.nSteps ?? 0,
     })
   }
   if (event.tryNumber > current.number + 1) return err({ code: 'contest/try-gap', current: current.number })
   if (round.settings.tries === 'one') return err({ code: 'contest/one-try-only' })
   if (event.tryNumber > TRIES_MAX) return err({ code: 'contest/too-many-tries', max: TRIES_MAX })
-  return ok(anEmptyTry(round, event.tryNumber))
-}
-
-/** Appends steps one by one until the goal is met; what comes after it is left off. */
-function append(
-  round: Round,
-  before: Try,
-  fresh: readonly Step[],
-  momentMs: number,
-): Result<{ after: Try; progress: number }, ContestRefusal> {
-  const { settings } = round
-  const held = before.steps.length
-  const position = copyCube(before.position)
-  const standing: Turn[] = [...before.standing]
-  const steps: Step[] = [...before.steps]
-  let turns = before.turns
-  let progress = 0
-  let reached: Reached | null = before.reached
-  for (const step of fresh) {
-    if (reached !== null) break
-    if (steps.length === TRY_STEPS_MAX) return err({ code: 'contest/too-many-turns', max: TRY_STEPS_MAX, held })
-    if (step === TAKE_BACK) {
-      if (!settings.takeBack) return err({ code: 'contest/no-take-back', held })
-      const last = standing.pop()
-      if (last === undefined) return err({ code: 'contest/nothing-to-take-back', held })
-      applyTurn(position, inverseTurn(last))
-      turns -= outerBlockCost(last)
-    } else {
-      applyTurn(position, step)
-      standing.push(step)
-      turns += outerBlockCost(step)
-    }
-    steps.push(step)
-    progress = Math.max(progress, stageProgress(position, settings))
-    if (goalMet(position, settings.to)) reached = { turns, momentMs: cutToHundredths(momentMs) }
-  }
-  return ok({ after: { ...before, steps, standing, turns, position, reached }, progress })
-}
-
-/** Times are cut to hundredths of a second (WCA Regulations 2024, 9f1), so that equal means equal for everyone. */
-function cutToHundredths(ms: number): number {
-  return Math.floor(ms / 10) * 10
+  return ok(anEmptyTry(round.start, event.tryNumber))
 }
 
 function better(best: Player['best'], next: Try): Player['best'] {

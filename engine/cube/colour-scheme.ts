@@ -12,8 +12,10 @@ import { CENTRES_AT } from './cube-position.ts'
 import { FACES, type Face, faceIndex, oppositeFace } from './faces.ts'
 import { HELD_CUBES, holdWith } from './hold.ts'
 
+/** The six colours of the usual cube. */
 export const COLOURS = ['white', 'yellow', 'orange', 'green', 'red', 'blue'] as const
 
+/** One of the six colours. */
 export type Colour = (typeof COLOURS)[number]
 
 /** The scheme for the white base. All others are this cube in another hold. */

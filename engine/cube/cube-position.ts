@@ -11,6 +11,7 @@ import { cornerCode, edgeCode } from './piece-code.ts'
 
 declare const legal: unique symbol
 
+/** The 26 bytes; see above. */
 export type CubePosition = Uint8Array & { readonly [legal]: true }
 
 /** Index of the first edge place in a position. Corners begin at 0. */

@@ -7,6 +7,7 @@
 /** The faces in the one order that every table of the engine follows. */
 export const FACES = ['U', 'R', 'F', 'D', 'L', 'B'] as const
 
+/** One of the six letters. */
 export type Face = (typeof FACES)[number]
 
 /** The place of a face in `FACES`. */

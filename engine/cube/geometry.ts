@@ -18,22 +18,27 @@ export const FACE_NORMALS: Readonly<Record<Face, Vector>> = {
   B: [0, 0, -1],
 }
 
+/** @returns the scalar product: for a cell and a face normal the layer 1, 0 or -1 in which the cell lies */
 export function dot(a: Vector, b: Vector): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 }
 
+/** @returns the vector product, right-handed */
 export function cross(a: Vector, b: Vector): Vector {
   return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
 }
 
+/** @returns the sum */
 export function add(a: Vector, b: Vector): Vector {
   return [a[0] + b[0], a[1] + b[1], a[2] + b[2]]
 }
 
+/** @returns the vector times a number */
 export function scale(a: Vector, factor: number): Vector {
   return [a[0] * factor, a[1] * factor, a[2] * factor]
 }
 
+/** Equal in all three coordinates? */
 export function sameVector(a: Vector, b: Vector): boolean {
   return a[0] === b[0] && a[1] === b[1] && a[2] === b[2]
 }

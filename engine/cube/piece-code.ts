@@ -41,18 +41,22 @@ export function edgeCode(piece: number, flip: number): number {
   return piece * 2 + flip
 }
 
+/** @param code 0..23 @returns the piece 0..7 */
 export function cornerPiece(code: number): number {
   return Math.trunc(code / 3)
 }
 
+/** @param code 0..23 @returns the twist 0..2, in clockwise thirds */
 export function cornerTwist(code: number): number {
   return code % 3
 }
 
+/** @param code 0..23 @returns the piece 0..11 */
 export function edgePiece(code: number): number {
   return code >> 1
 }
 
+/** @param code 0..23 @returns 1 when flipped, else 0 */
 export function edgeFlip(code: number): number {
   return code & 1
 }

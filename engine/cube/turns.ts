@@ -78,10 +78,12 @@ export function isTurn(value: unknown): value is Turn {
   return typeof value === 'number' && Number.isInteger(value) && 0 <= value && value < TURN_NAMES.length
 }
 
+/** @returns the name in the engine's spelling; inverse: `turnOf` */
 export function turnName(turn: Turn): TurnName {
   return TURN_NAMES[turn]
 }
 
+/** @returns what the turn takes along */
 export function turnKind(turn: Turn): TurnKind {
   return familyOf(turn).kind
 }

@@ -36,6 +36,7 @@ export type BookFault =
   /** Some case is never finished. Data: the case. Do: add a sequence. */
   | { readonly code: 'method/cannot-finish'; readonly stage: LastLayerStage; readonly caseId: CaseId }
 
+/** The shortest ways of one stage, asked position by position. */
 export type CaseGraph = {
   /**
    * @param position meets the goals before the stage, base down

@@ -16,6 +16,7 @@ import type { Stage } from './stages.ts'
 /** The stages of the last layer, which are taught by cases. */
 export const LAST_LAYER_STAGES = [4, 5, 6, 7] as const
 
+/** A stage from 4 to 7. */
 export type LastLayerStage = (typeof LAST_LAYER_STAGES)[number]
 
 /** A case; its name belongs to one stage only. */
@@ -36,6 +37,7 @@ const CASE_FINDERS: Readonly<Record<LastLayerStage, (homeHeld: CubePosition) => 
   7: solvedCase,
 }
 
+/** Is the stage taught by cases? */
 export function isLastLayerStage(stage: Stage): stage is LastLayerStage {
   return stage >= LAST_LAYER_STAGES[0]
 }

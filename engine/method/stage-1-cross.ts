@@ -11,4 +11,5 @@
 
 import { BASE_EDGES, type GoalPart, homePart } from './goal-part.ts'
 
+/** The four base edges at home. */
 export const CROSS_PARTS: readonly GoalPart[] = BASE_EDGES.map(homePart)

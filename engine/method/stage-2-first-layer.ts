@@ -11,4 +11,5 @@
 
 import { BASE_CORNERS, type GoalPart, homePart } from './goal-part.ts'
 
+/** The four base corners at home. */
 export const FIRST_LAYER_PARTS: readonly GoalPart[] = BASE_CORNERS.map(homePart)

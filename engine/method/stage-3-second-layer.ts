@@ -11,4 +11,5 @@
 
 import { type GoalPart, homePart, MIDDLE_EDGES } from './goal-part.ts'
 
+/** The four middle edges at home. */
 export const SECOND_LAYER_PARTS: readonly GoalPart[] = MIDDLE_EDGES.map(homePart)

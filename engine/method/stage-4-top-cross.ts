@@ -15,11 +15,13 @@ import { edgeFlip } from '../cube/piece-code.ts'
 import { type GoalPart, TOP_EDGES, topColourUpPart } from './goal-part.ts'
 import { TOP_EDGE_RING } from './top-ring.ts'
 
+/** Any top edge at each top place, the top colour up. */
 export const TOP_CROSS_PARTS: readonly GoalPart[] = TOP_EDGES.map(topColourUpPart)
 
 /** Named by what the top colour draws on top. Patterns out of 8: cross 1, dot 1, line 2, corner shape 4. */
 export const TOP_CROSS_CASES = ['cross', 'dot', 'line', 'corner-shape'] as const
 
+/** A case of this stage. */
 export type TopCrossCase = (typeof TOP_CROSS_CASES)[number]
 
 /** @param homeHeld a cube held home whose two lower layers are done */

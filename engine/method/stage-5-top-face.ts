@@ -15,6 +15,7 @@ import { CORNER_PLACES } from '../cube/piece-places.ts'
 import { type GoalPart, TOP_CORNERS, topColourUpPart } from './goal-part.ts'
 import { TOP_CORNER_RING } from './top-ring.ts'
 
+/** Any top corner at each top place, the top colour up. */
 export const TOP_FACE_PARTS: readonly GoalPart[] = TOP_CORNERS.map(topColourUpPart)
 
 /**
@@ -33,6 +34,7 @@ export const TOP_FACE_CASES = [
   'none-up-three-sides',
 ] as const
 
+/** A case of this stage. */
 export type TopFaceCase = (typeof TOP_FACE_CASES)[number]
 
 /** @param homeHeld a cube held home whose top cross is done */

@@ -13,6 +13,7 @@ import { cornerPiece } from '../cube/piece-code.ts'
 import { type GoalPart, homePart, TOP_CORNERS } from './goal-part.ts'
 import { TOP_CORNER_RING } from './top-ring.ts'
 
+/** The four top corners at home. */
 export const TOP_CORNERS_PARTS: readonly GoalPart[] = TOP_CORNERS.map(homePart)
 
 /**
@@ -21,6 +22,7 @@ export const TOP_CORNERS_PARTS: readonly GoalPart[] = TOP_CORNERS.map(homePart)
  */
 export const TOP_CORNERS_CASES = ['aligned', 'pair', 'diagonal'] as const
 
+/** A case of this stage. */
 export type TopCornersCase = (typeof TOP_CORNERS_CASES)[number]
 
 /** @param homeHeld a cube held home whose top face is done */

@@ -12,6 +12,7 @@ import { edgePiece } from '../cube/piece-code.ts'
 import { type GoalPart, homePart, TOP_EDGES } from './goal-part.ts'
 import { TOP_EDGE_RING } from './top-ring.ts'
 
+/** The four top edges at home. */
 export const SOLVED_PARTS: readonly GoalPart[] = TOP_EDGES.map(homePart)
 
 /**
@@ -20,6 +21,7 @@ export const SOLVED_PARTS: readonly GoalPart[] = TOP_EDGES.map(homePart)
  */
 export const SOLVED_CASES = ['solved', 'three-clockwise', 'three-anticlockwise', 'across', 'beside'] as const
 
+/** A case of this stage. */
 export type SolvedCase = (typeof SOLVED_CASES)[number]
 
 /** @param homeHeld a cube held home whose top corners are home */

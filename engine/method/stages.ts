@@ -7,6 +7,7 @@
 /** Stage 1 is the cross of the base layer, stage 7 the solved cube; each has a file `stage-N-....ts`. */
 export const STAGES = [1, 2, 3, 4, 5, 6, 7] as const
 
+/** One of the seven. */
 export type Stage = (typeof STAGES)[number]
 
 /** Several stages in one go: from the goal before `from` to the goal of `to`. Never `to` before `from`. */

@@ -16,6 +16,7 @@ export type KindFreedom = {
   readonly mayTurn: boolean
 }
 
+/** What chance may choose, kind by kind. */
 export type StartFreedom = { readonly corners: KindFreedom; readonly edges: KindFreedom }
 
 const FREEDOM_BY_STAGE: readonly StartFreedom[] = STAGES.map((stage) => ({

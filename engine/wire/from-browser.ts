@@ -8,7 +8,8 @@ import type { RoomId, RoundId, SeatId } from '../contest/ids.ts'
 import { ADDED_TIME_MS_MAX, MESSAGE_STEPS_MAX, TRIES_MAX, TRY_STEPS_MAX } from '../contest/limits.ts'
 import { STEP_NAMES } from '../contest/steps.ts'
 import type { TurnsAnswer } from '../contest/take-turns.ts'
-import { ID_LENGTH_MAX, SECRET_LENGTH_MAX, TYPED_NAME_LENGTH_MAX } from './limits.ts'
+import type { Result } from '../result.ts'
+import { ID_LENGTH_MAX, SECRET_LENGTH_MAX, TYPED_CODE_LENGTH_MAX, TYPED_NAME_LENGTH_MAX } from './limits.ts'
 import type { Refusal } from './refusal.ts'
 import { roundSettingsSchema } from './round-settings-schema.ts'
 import type { BenchView, BoardView, DeskHome, DeskView } from './views.ts'
@@ -20,12 +21,13 @@ const seatId = id.transform((text) => text as SeatId)
 const secret = z.string().min(1).max(SECRET_LENGTH_MAX)
 const typedName = z.string().max(TYPED_NAME_LENGTH_MAX)
 
+/** The schema of each message, by its name. */
 export const FROM_BROWSER = {
   /** Asks the time, several times after connecting; from the answers the page estimates how its clock differs. */
   'clock:ask': z.strictObject({}),
 
   /** A student comes in. */
-  'seat:join': z.strictObject({ code: z.string().max(16), name: typedName }),
+  'seat:join': z.strictObject({ code: z.string().max(TYPED_CODE_LENGTH_MAX), name: typedName }),
   /** A student comes back: after a reload, on a lost connection, in another tab. The newest connection holds the seat. */
   'seat:resume': z.strictObject({ token: secret }),
   /** Steps of a try. `from` counts the steps of this try that came before. */
@@ -67,6 +69,7 @@ export const FROM_BROWSER = {
   'round:void': z.strictObject({ roomId, roundId }),
 } as const
 
+/** The name of a message from a browser. */
 export type MessageName = keyof typeof FROM_BROWSER
 /** A message as the server has parsed it. */
 export type Parsed<Name extends MessageName> = z.output<(typeof FROM_BROWSER)[Name]>
@@ -99,9 +102,11 @@ export type Answers = {
   'round:end': Done
   'round:void': Done
 }
+/** An answer that says no more than that it was done. */
 export type Done = Record<never, never>
 
-export type Answer<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: Refusal }
+/** What comes back through the acknowledgement of a message. */
+export type Answer<T> = Result<T, Refusal>
 
 /** The event map that Socket.IO types the connection with. */
 export type BrowserEvents = {

@@ -3,9 +3,9 @@
 import type { BenchView, BoardView, DeskHome, DeskView, Tick } from './views.ts'
 
 /** Why a connection no longer holds what it held. */
-const GONE_REASONS = ['taken-over', 'removed', 'room-closed'] as const
-export type GoneReason = (typeof GONE_REASONS)[number]
+export type GoneReason = 'taken-over' | 'removed' | 'room-closed'
 
+/** The event map that Socket.IO types this direction of the connection with. */
 export type ServerEvents = {
   bench: (view: BenchView) => void
   board: (view: BoardView) => void

@@ -11,3 +11,6 @@ export const ID_LENGTH_MAX = 32
 
 /** Characters of a typed name before it is cleaned; names themselves are shorter. */
 export const TYPED_NAME_LENGTH_MAX = 64
+
+/** Characters of a typed room code: six letters, with a space or a dash around each of them and some to spare. */
+export const TYPED_CODE_LENGTH_MAX = 16

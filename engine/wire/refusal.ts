@@ -6,6 +6,7 @@
 import type { ContestRefusal } from '../contest/contest-refusal.ts'
 import type { NameRefusal } from '../contest/student-name.ts'
 
+/** The message itself, whoever sent it. */
 export type WireRefusal =
   /** The page speaks another version of the protocol. Do: reload the page. */
   | { readonly code: 'wire/out-of-date'; readonly server: number }
@@ -16,6 +17,7 @@ export type WireRefusal =
   /** More messages than fingers can make. Do: wait `retryAfterMs`. */
   | { readonly code: 'wire/too-fast'; readonly retryAfterMs: number }
 
+/** A room: finding it, coming in, and what a teacher wants of it. */
 export type RoomRefusal =
   /** No open room has this code. Do: read the code again. */
   | { readonly code: 'room/unknown-code' }
@@ -40,6 +42,7 @@ export type RoomRefusal =
   /** The pretend class knows only the last stages. Do: choose a stage from 4 to 7. */
   | { readonly code: 'room/pretend-stage' }
 
+/** What a connection may not do, because it does not hold the seat, the desk or the viewer link. */
 export type SeatRefusal =
   /** This connection has no seat in a room. Do: come in with the room code. */
   | { readonly code: 'seat/none' }
@@ -54,13 +57,16 @@ export type SeatRefusal =
   /** The viewer link is wrong or the room has been closed. Do: open it again from the desk. */
   | { readonly code: 'viewer/no-such-room' }
 
+/** Outages and faults of ours. */
 export type StoreRefusal =
   /** Turns cannot be saved just now; nothing is lost, the page sends them again. Do: wait. */
   | { readonly code: 'store/saving-paused' }
-  /** The server is closing or starting again. Do: wait, the page comes back by itself. */
+  /** No answer: the server is closing, starting again or out of reach. Turns are sent again by themselves. Do: try once more. */
   | { readonly code: 'server/going-away' }
   /** A fault of ours. It has been logged. Do: try again. */
   | { readonly code: 'server/fault' }
 
+/** Every refusal with its data. */
 export type Refusal = WireRefusal | RoomRefusal | SeatRefusal | StoreRefusal | ContestRefusal | NameRefusal
+/** Every code; the language catalogues have a sentence for each. */
 export type RefusalCode = Refusal['code']

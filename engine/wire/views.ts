@@ -10,6 +10,7 @@ import type { RoundSettings } from '../contest/round-settings.ts'
 import type { Reached } from '../contest/round-state.ts'
 import type { StepName } from '../contest/steps.ts'
 
+/** The round as every screen of its room may know it. */
 export type RoundView = {
   readonly id: RoundId
   readonly number: number
@@ -27,6 +28,7 @@ export type TryView = {
   readonly best: Reached | null
 }
 
+/** What a student's bench is shown. */
 export type BenchView = {
   readonly kind: 'bench'
   readonly room: { readonly code: RoomCode; readonly closed: boolean; readonly pretend: boolean }
@@ -39,6 +41,7 @@ export type BenchView = {
   readonly nStudents: number
 }
 
+/** What the projector is shown. */
 export type BoardView = {
   readonly kind: 'board'
   /** Rises by one with every tick; a gap means that the whole view is asked for again. */
@@ -63,6 +66,7 @@ export type BoardView = {
   readonly names: readonly string[]
 }
 
+/** A student as the desk sees them. */
 export type SeatView = {
   readonly seatId: SeatId
   readonly name: string
@@ -74,8 +78,10 @@ export type SeatView = {
   readonly asksForHelp: boolean
 }
 
+/** What the desk is shown of the room that it watches. */
 export type DeskView = {
   readonly kind: 'desk'
+  /** As on the board. */
   readonly version: number
   readonly room: {
     readonly id: RoomId
@@ -97,6 +103,7 @@ export type DeskView = {
   readonly savingPaused: boolean
 }
 
+/** The teacher's open rooms. */
 export type DeskHome = {
   readonly rooms: readonly {
     readonly id: RoomId

@@ -25,11 +25,16 @@ export class DeskLink {
     return this.#key
   }
 
-  /** @returns true once, for the right key */
-  use(key: string): boolean {
+  /** @returns true once, for the right key, until it is given back */
+  take(key: string): boolean {
     if (this.#key === null || !sameSecret(this.#key, key)) return false
     this.#key = null
     return true
+  }
+
+  /** The session could not be stored: the link works again. */
+  giveBack(key: string): void {
+    this.#key = key
   }
 }
 
@@ -52,17 +57,18 @@ export function serveDeskSession(
       return
     }
     const message = enterSchema.safeParse(request.body)
-    if (!message.success || !parts.link.use(message.data.key)) {
+    if (!message.success || !parts.link.take(message.data.key)) {
       refuse(401, { code: 'desk/link-used' })
       return
     }
     const token = newSecret()
-    await parts.record.write({
-      kind: 'desk-session',
-      tokenHash: hashSecret(token),
-      teacherId: HOUSE_TEACHER,
-      atMs: parts.nowMs(),
-    })
+    const entry = { kind: 'desk-session', tokenHash: hashSecret(token), teacherId: HOUSE_TEACHER } as const
+    try {
+      await parts.record.write({ ...entry, atMs: parts.nowMs() })
+    } catch (fault) {
+      parts.link.giveBack(message.data.key)
+      throw fault
+    }
     response.cookie(DESK_COOKIE, token, {
       httpOnly: true,
       sameSite: 'strict',
@@ -75,11 +81,15 @@ export function serveDeskSession(
 }
 
 /** The teacher whose session cookie came with a handshake, or null. */
-export async function teacherOfCookies(cookies: string | undefined, record: DurableRecord): Promise<TeacherId | null> {
+export async function teacherOfCookies(
+  cookies: string | undefined,
+  record: DurableRecord,
+  nowMs: number,
+): Promise<TeacherId | null> {
   for (const cookie of (cookies ?? '').split(';')) {
     const [name, value] = cookie.trim().split('=')
     if (name === DESK_COOKIE && value !== undefined && value.length <= SECRET_LENGTH_MAX)
-      return record.teacherOfSession(hashSecret(value))
+      return record.teacherOfSession(hashSecret(value), nowMs - SESSION_MS)
   }
   return null
 }

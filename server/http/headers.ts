@@ -4,6 +4,7 @@
  * would lock the class out.
  */
 
+import type { Server } from 'node:http'
 import type { Express } from 'express'
 import helmet from 'helmet'
 
@@ -41,11 +42,19 @@ export function setHeaders(app: Express, isSecure: boolean): void {
   })
 }
 
-/** The same protection for answers of the live connection. */
+/** The same protection for answers of the live connection, its refusals too, and for what is refused before express sees it. */
 export const LIVE_HEADERS: Readonly<Record<string, string>> = {
   'X-Content-Type-Options': 'nosniff',
   'Content-Security-Policy': "default-src 'none'; frame-ancestors 'none'",
   'Referrer-Policy': 'no-referrer',
   'Cache-Control': 'no-store',
   'Cross-Origin-Resource-Policy': 'same-origin',
+}
+
+/** To be called after Socket.IO has taken its path: from then on requests on it never reach express. */
+export function setLiveHeaders(http: Server, path: string): void {
+  http.prependListener('request', (request, response) => {
+    if (!request.url?.startsWith(path)) return
+    for (const [name, value] of Object.entries(LIVE_HEADERS)) response.setHeader(name, value)
+  })
 }

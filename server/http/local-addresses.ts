@@ -1,7 +1,9 @@
-/** Where students on the same network find this server: the machine's own IPv4 addresses, likeliest first. */
+/** Where this server is found: by students on the same network, and by itself. */
 
+import type { AddressInfo } from 'node:net'
 import { networkInterfaces } from 'node:os'
 
+/** The machine's own IPv4 addresses, likeliest first. */
 export function localAddresses(port: number): string[] {
   const found: string[] = []
   for (const [name, addresses] of Object.entries(networkInterfaces())) {
@@ -14,4 +16,10 @@ export function localAddresses(port: number): string[] {
   }
   const suffix = port === 80 ? '' : `:${port}`
   return (found.length === 0 ? ['localhost'] : found).map((address) => `${address}${suffix}`)
+}
+
+/** Where the server reaches itself, whatever it listens on. */
+export function ownAddress({ address, family, port }: AddressInfo): string {
+  if (address === '0.0.0.0' || address === '::') return `127.0.0.1:${port}`
+  return family === 'IPv6' ? `[${address}]:${port}` : `${address}:${port}`
 }

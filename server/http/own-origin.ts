@@ -14,3 +14,9 @@ export function makeIsOwnOrigin(
     return from.host === host || (publicUrl !== null && from.origin === publicUrl.origin)
   }
 }
+
+/** Polling by script tag (JSONP) works across origins and is refused, however its parameter is spelled. */
+export function isScriptPolling(url: string | undefined): boolean {
+  const query = (url ?? '').split('?').slice(1).join('?')
+  return new URLSearchParams(query).has('j')
+}

@@ -4,6 +4,7 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import compression from 'compression'
 import express, { type Express } from 'express'
+import { sayNothingIsHere } from './last-word.ts'
 
 export function servePages(app: Express, webDir: string): void {
   app.use(compression())
@@ -15,10 +16,7 @@ export function servePages(app: Express, webDir: string): void {
   app.get('/{*path}', (request, response) => {
     const page = join(webDir, 'index.html')
     if (!request.accepts('html') || !existsSync(page)) {
-      response
-        .status(404)
-        .type('text/plain; charset=utf-8')
-        .send('Nothing is here. Open the address without anything behind it.')
+      sayNothingIsHere(response)
       return
     }
     response.set('Cache-Control', 'no-cache').sendFile(page)

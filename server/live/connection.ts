@@ -7,10 +7,10 @@ import type { ServerEvents } from '../../engine/wire/from-server.ts'
 import type { LiveRoom } from './live-room.ts'
 
 export type Who =
-  | { role: 'nobody' }
-  | { role: 'student'; room: LiveRoom; seatId: SeatId }
-  | { role: 'viewer'; room: LiveRoom }
-  | { role: 'teacher'; teacherId: TeacherId; watching: LiveRoom | null }
+  | { readonly role: 'nobody' }
+  | { readonly role: 'student'; readonly room: LiveRoom; readonly seatId: SeatId }
+  | { readonly role: 'viewer'; readonly room: LiveRoom }
+  | { readonly role: 'teacher'; readonly teacherId: TeacherId; readonly watching: LiveRoom | null }
 
 export type ConnectionData = {
   who: Who
@@ -18,8 +18,6 @@ export type ConnectionData = {
   teacherId: TeacherId | null
   /** A simulated student of our own. */
   isPretend: boolean
-  /** Since when the other end has not been reading; null while it reads. */
-  laggingSinceMs: number | null
 }
 
 export type Connection = Socket<BrowserEvents, ServerEvents, Record<never, never>, ConnectionData>
@@ -29,3 +27,18 @@ export type LiveServer = Server<BrowserEvents, ServerEvents, Record<never, never
 export const deskGroup = (room: LiveRoom) => `desk ${room.facts.id}`
 export const homeGroup = (teacherId: TeacherId) => `home ${teacherId}`
 export const boardGroup = (room: LiveRoom) => `board ${room.facts.id}`
+
+/** Whether more than this waits for the other end to read. On a healthy connection nothing waits. */
+export function hasWaiting(connection: Connection, most: { packets: number; bytes: number }): boolean {
+  const { writeBuffer } = connection.conn as unknown as { writeBuffer: { data?: string | Buffer }[] }
+  if (writeBuffer.length > most.packets) return true
+  let bytes = 0
+  for (const { data } of writeBuffer) bytes += data?.length ?? 0
+  return bytes > most.bytes
+}
+
+/** Ends a connection whose other end does not read, and throws away what waits for it. A page comes back by itself. */
+export function hangUp(connection: Connection): void {
+  // Without `true` it would first wait until everything is read.
+  connection.conn.close(true)
+}

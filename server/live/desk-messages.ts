@@ -4,7 +4,8 @@ import type { ClockEvent } from '../../engine/contest/change-clock.ts'
 import type { RoomId, RoundId } from '../../engine/contest/ids.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import { type Connection, deskGroup, homeGroup, type LiveServer } from './connection.ts'
+import { become } from './change-role.ts'
+import type { Connection, LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
@@ -44,20 +45,14 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
   function watch(connection: Connection, room: LiveRoom): void {
     const { who } = connection.data
     if (who.role !== 'teacher') return
-    if (who.watching !== null) void connection.leave(deskGroup(who.watching))
-    void connection.leave(homeGroup(who.teacherId))
-    who.watching = room
-    void connection.join(deskGroup(room))
+    become(connection, { ...who, watching: room })
   }
 
   return {
     'desk:enter'(connection) {
       const { teacherId } = connection.data
       if (teacherId === null) return err({ code: 'desk/not-signed-in' })
-      const { who } = connection.data
-      if (who.role === 'teacher' && who.watching !== null) void connection.leave(deskGroup(who.watching))
-      connection.data.who = { role: 'teacher', teacherId, watching: null }
-      void connection.join(homeGroup(teacherId))
+      become(connection, { role: 'teacher', teacherId, watching: null })
       return ok({ home: rooms.homeOf(teacherId) })
     },
 
@@ -102,9 +97,7 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     'pretend:seat': (connection, message) =>
       inRoom(connection, message.roomId, async (room) => {
         if (message.seated) return pretend.seat(room)
-        pretend.sendHome(room)
-        for (const seat of [...room.seats.values()]) if (seat.pretend) await room.remove(seat.id)
-        return ok(null)
+        return pretend.unseat(room)
       }),
 
     async 'round:start'(connection, message) {

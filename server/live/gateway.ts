@@ -8,7 +8,7 @@ import type { Result } from '../../engine/result.ts'
 import { type Answer, FROM_BROWSER, type MessageName, type Parsed } from '../../engine/wire/from-browser.ts'
 import { MESSAGE_BYTES_MAX } from '../../engine/wire/limits.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import type { Connection } from './connection.ts'
+import { type Connection, hangUp, hasWaiting } from './connection.ts'
 import type { MessageLimits } from './message-limits.ts'
 import { refusalFor } from './who-may.ts'
 
@@ -19,6 +19,9 @@ export type Handler<Name extends MessageName> = (
 ) => Promise<Result<unknown, Refusal>> | Result<unknown, Refusal>
 
 export type Handlers = { readonly [Name in MessageName]: Handler<Name> }
+
+/** Who goes on sending without reading the answers is no page: its answers would fill the memory. */
+const UNREAD_MAX = { packets: 512, bytes: 512 * 1024 }
 
 type AnyAnswer = (answer: Answer<unknown>) => void
 
@@ -32,21 +35,25 @@ export function listenToConnection(
   const table = new Map<string, Handler<MessageName>>(Object.entries(handlers) as [string, Handler<MessageName>][])
 
   connection.onAny((name: unknown, ...given: unknown[]) => {
+    if (hasWaiting(connection, UNREAD_MAX)) return hangUp(connection)
     const last = given.at(-1)
     const answer: AnyAnswer = typeof last === 'function' ? (last as AnyAnswer) : () => undefined
     const raw = typeof last === 'function' ? given.slice(0, -1) : given
     void answerMessage(String(name), raw, answer)
   })
 
+  /** For the log: the name of an unknown message is whatever somebody sent. */
+  const nameForLog = (name: string) => (table.has(name) ? name : 'unknown')
+
   async function answerMessage(name: string, raw: unknown[], answer: AnyAnswer): Promise<void> {
     try {
       const result = await take(name, raw)
       if (!result.ok)
-        log.debug({ connection: connection.id, message: name.slice(0, 40), code: result.error.code }, 'refused')
+        log.debug({ connection: connection.id, message: nameForLog(name), code: result.error.code }, 'refused')
       answer(result)
     } catch (fault) {
       log.error(
-        { connection: connection.id, message: name.slice(0, 40), fault: (fault as Error).stack },
+        { connection: connection.id, message: nameForLog(name), fault: (fault as Error).stack },
         'a message failed',
       )
       answer({ ok: false, error: { code: 'server/fault' } })

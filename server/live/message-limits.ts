@@ -14,7 +14,8 @@ const NOBODY = { points: 20, duration: 10 }
 const WRONG_CODES_OF_CONNECTION = { points: 8, duration: 60 }
 /** A page comes in once; a few more for a name that was taken or a seat that was left. */
 const JOINS_OF_CONNECTION = { points: 10, duration: 60 }
-const WRONG_CODES_OF_ADDRESS = { points: 60, duration: 60 }
+/** Only a flood by script meets this one, and nobody waits long for it to pass: one pupil's guessing must not lock a school out. */
+const WRONG_CODES_OF_ADDRESS = { points: 200, duration: 10 }
 
 export class MessageLimits {
   readonly #messages = {

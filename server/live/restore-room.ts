@@ -15,9 +15,7 @@ export function restoreRoom(parts: LiveParts, stored: StoredRoom): LiveRoom {
   const last = stored.lastRound
   room.restore({
     seats: stored.seats.map(({ seatId, ...seat }) => ({ id: seatId, ...seat, connection: null, asksForHelp: false })),
-    round: last === null ? null : replayRound(last),
-    nClockEvents: last?.events.length ?? 0,
-    nRounds: stored.nRounds,
+    standing: last === null ? null : { round: replayRound(last), nClockEvents: last.events.length },
     locked: stored.locked,
   })
   return room

@@ -4,18 +4,22 @@ import type { RoomCode, RoomId, TeacherId } from '../../engine/contest/ids.ts'
 import { drawRoomCode } from '../../engine/contest/room-code.ts'
 import { isOpen } from '../../engine/contest/round-clock.ts'
 import { DEFAULT_ROUND_SETTINGS } from '../../engine/contest/round-settings.ts'
+import type { Round } from '../../engine/contest/round-state.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { DeskHome } from '../../engine/wire/views.ts'
 import { hashSecret, newSecret, sameSecret } from '../secrets.ts'
-import { SavingPaused } from '../store/record.ts'
-import { LiveRoom, type Seat } from './live-room.ts'
+import type { StoredRoom } from '../store/record.ts'
+import { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
 import { restoreRoom } from './restore-room.ts'
+import type { Seat } from './room-seats.ts'
+import { storeInRoom } from './store-entry.ts'
 
 export class Rooms {
   readonly #parts: LiveParts
   readonly #byId = new Map<RoomId, LiveRoom>()
+  readonly #codesOnTheirWay = new Set<RoomCode>()
 
   constructor(parts: LiveParts) {
     this.#parts = parts
@@ -24,39 +28,46 @@ export class Rooms {
   /** Reads the open rooms back and takes the time in which the server was away out of their clocks. */
   async restore(): Promise<void> {
     const stored = await this.#parts.record.loadOpenRooms()
-    const lastAliveMs = await this.#parts.record.lastAliveMs()
-    const nowMs = this.#parts.nowMs()
+    const lastAliveMs = (await this.#parts.record.lastAliveMs()) ?? 0
     for (const each of stored) {
-      const room = restoreRoom(this.#parts, each)
+      const room = this.#restoreRoom(each)
+      if (room === null) continue
       this.#byId.set(room.facts.id, room)
       const { round } = room
       if (round?.clock.phase !== 'running') continue
-      const lastSignMs = Math.max(lastAliveMs ?? 0, lastStepMs(room), 0)
-      const fromMs = Math.min(nowMs, Math.max(lastSignMs, each.openedAtMs))
-      if (lastSignMs > 0 && fromMs < nowMs) await room.changeClock(round.id, { kind: 'outage', fromMs, toMs: nowMs })
+      const fromMs = Math.max(lastAliveMs, each.lastRound?.lastEventAtMs ?? 0, lastStepMs(round))
+      // A clock that was set back while the server was away gives a negative time, which puts the round right all the same.
+      await room.changeClock(round.id, { kind: 'outage', fromMs, toMs: this.#parts.nowMs() })
+    }
+  }
+
+  /** A room whose record makes no sense costs its own class the room, and nobody else anything. */
+  #restoreRoom(stored: StoredRoom): LiveRoom | null {
+    try {
+      return restoreRoom(this.#parts, stored)
+    } catch (fault) {
+      this.#parts.log.error({ room: stored.roomId, fault: (fault as Error).stack }, 'a room could not be read back')
+      return null
     }
   }
 
   async open(teacherId: TeacherId): Promise<Result<LiveRoom, Refusal>> {
-    const { record, newId, nowMs } = this.#parts
-    const facts = {
-      id: newId() as RoomId,
-      code: this.#freeCode(),
-      teacherId,
-      viewerKey: newSecret(),
-      openedAtMs: nowMs(),
-    }
-    const room = new LiveRoom(this.#parts, facts, DEFAULT_ROUND_SETTINGS)
-    this.#byId.set(facts.id, room)
-    try {
-      const { id: roomId, code, viewerKey, openedAtMs: atMs } = facts
-      await record.write({ kind: 'room-opened', roomId, code, teacherId, viewerKey, settings: room.settings, atMs })
-      return ok(room)
-    } catch (fault) {
-      this.#byId.delete(facts.id)
-      if (!(fault instanceof SavingPaused)) throw fault
-      return err({ code: 'store/saving-paused' })
-    }
+    const { newId, nowMs } = this.#parts
+    const code = this.#freeCode()
+    const facts = { id: newId() as RoomId, code, teacherId, viewerKey: newSecret(), openedAtMs: nowMs() }
+    const { id: roomId, viewerKey, openedAtMs: atMs } = facts
+    const settings = DEFAULT_ROUND_SETTINGS
+    this.#codesOnTheirWay.add(code)
+    const stored = await storeInRoom(
+      this.#parts,
+      roomId,
+    )({ kind: 'room-opened', roomId, code, teacherId, viewerKey, settings, atMs }).finally(() =>
+      this.#codesOnTheirWay.delete(code),
+    )
+    if (!stored.ok) return stored
+    const room = new LiveRoom(this.#parts, facts, settings)
+    this.#byId.set(roomId, room)
+    return ok(room)
   }
 
   /** A closed room is kept until the process ends, so that its screens can say so; it is no longer found by its code. */
@@ -107,13 +118,13 @@ export class Rooms {
     const random = this.#parts.newRandom()
     for (;;) {
       const code = drawRoomCode(random)
-      if (this.byCode(code) === null) return code
+      if (this.byCode(code) === null && !this.#codesOnTheirWay.has(code)) return code
     }
   }
 }
 
-function lastStepMs(room: LiveRoom): number {
+function lastStepMs(round: Round): number {
   let lastMs = 0
-  for (const player of room.round?.players.values() ?? []) lastMs = Math.max(lastMs, player.lastStepAtMs ?? 0)
+  for (const player of round.players.values()) lastMs = Math.max(lastMs, player.lastStepAtMs ?? 0)
   return lastMs
 }

@@ -6,10 +6,12 @@ import { stepOf } from '../../engine/contest/steps.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { GoneReason } from '../../engine/wire/from-server.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
+import { become } from './change-role.ts'
 import type { Connection, LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
-import type { LiveRoom, Seat } from './live-room.ts'
+import type { LiveRoom } from './live-room.ts'
 import type { MessageLimits } from './message-limits.ts'
+import type { Seat } from './room-seats.ts'
 import type { Rooms } from './rooms.ts'
 import { benchViewFor } from './view-for.ts'
 
@@ -30,8 +32,15 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
       if (joinWaitMs !== null) return err({ code: 'wire/too-fast', retryAfterMs: joinWaitMs })
       const joined = await room.join(message.name, connection.data.isPretend)
       if (!joined.ok) return joined
-      takeSeat(live, connection, room, joined.value.seat)
-      return ok({ token: joined.value.token, bench: benchViewFor(room, joined.value.seat) })
+      const { seat, token } = joined.value
+      if (room.closed) return err({ code: 'room/closed' })
+      if (!connection.connected) {
+        // Hung up while the seat was being stored: nobody has its token, so nobody could ever give its name back.
+        await room.remove(seat.id)
+        return err({ code: 'seat/gone' })
+      }
+      takeSeat(live, connection, room, seat)
+      return ok({ token, bench: benchViewFor(room, seat) })
     },
 
     'seat:resume'(connection, message) {
@@ -45,9 +54,10 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
     async 'seat:leave'(connection) {
       const at = seatOf(connection)
       if (!at.ok) return at
-      connection.data.who = { role: 'nobody' }
       const removed = await at.value.room.remove(at.value.seat.id)
-      return removed.ok ? ok({}) : removed
+      if (!removed.ok) return removed
+      become(connection, { role: 'nobody' })
+      return ok({})
     },
 
     async 'turns:send'(connection, message) {
@@ -71,27 +81,16 @@ export function sendAway(live: LiveServer, connectionId: string | null, reason: 
   if (connectionId === null) return
   const connection = live.sockets.sockets.get(connectionId)
   if (connection === undefined) return
-  connection.data.who = { role: 'nobody' }
+  become(connection, { role: 'nobody' })
   connection.emit('seat:gone', { reason })
 }
 
 /** The newest connection holds the seat; the one before is told so at once. */
 function takeSeat(live: LiveServer, connection: Connection, room: LiveRoom, seat: Seat): void {
   if (seat.connection !== null && seat.connection !== connection.id) sendAway(live, seat.connection, 'taken-over')
-  leaveSeat(connection)
+  become(connection, { role: 'student', room, seatId: seat.id })
   seat.connection = connection.id
-  connection.data.who = { role: 'student', room, seatId: seat.id }
   room.changes.views = true
-}
-
-/** A connection ended or took another seat. A stale one changes nothing: the seat has long been somebody else's. */
-export function leaveSeat(connection: Connection): void {
-  const { who } = connection.data
-  if (who.role !== 'student') return
-  const seat = who.room.seats.get(who.seatId)
-  if (seat === undefined || seat.connection !== connection.id) return
-  seat.connection = null
-  who.room.changes.views = true
 }
 
 function seatOf(connection: Connection): Result<{ room: LiveRoom; seat: Seat }, Refusal> {

@@ -6,6 +6,7 @@
 import { boardGroup, type Connection, deskGroup, homeGroup, type LiveServer } from './connection.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
+import { Readers } from './readers.ts'
 import type { Rooms } from './rooms.ts'
 import { benchViewFor, boardViewFor, deskViewFor, isCoveredOnBoard, tickFor } from './view-for.ts'
 
@@ -13,34 +14,33 @@ const TICK_EVERY_MS = 100
 /** Rooms take turns within a tick, so that a school's worth of ticks never holds up a turn that comes in meanwhile. */
 const SLICES = 10
 const ALIVE_EVERY_MS = 1_000
-/** Packets that wait for a reader. A healthy one has none; over this its ticks are left out and it gets one whole view later. */
-const LAGGING_PACKETS_MAX = 32
-const LAGGING_MS_MAX = 30_000
 
 /** Starts the ticker; returns its stop. */
 export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): () => void {
+  const { nowMs, record, log } = parts
+  const readers = new Readers(nowMs, (connection) => sendWholeView(connection, rooms, parts))
   let lastAliveMs = 0
   let slice = 0
   const tick = () => {
-    const nowMs = parts.nowMs()
     let isAnyRunning = false
     let index = 0
     slice = (slice + 1) % SLICES
+    if (slice === 0) readers.lookAfter()
     for (const room of rooms.all()) {
       if (index++ % SLICES !== slice) continue
       if (room.round?.clock.phase === 'running') isAnyRunning = true
-      endWhenTimeIsUp(room, nowMs)
-      tellRoom(live, rooms, room, parts)
+      if (record.saving) endWhenTimeIsUp(room, nowMs())
+      tellRoom(live, rooms, room, parts, readers)
     }
-    if (isAnyRunning && parts.record.saving && lastAliveMs + ALIVE_EVERY_MS <= nowMs) {
-      lastAliveMs = nowMs
-      parts.record
-        .write({ kind: 'alive', atMs: nowMs })
-        .catch((fault) => parts.log.warn({ reason: String(fault) }, 'sign of life not stored'))
+    if (isAnyRunning && record.saving && Math.abs(nowMs() - lastAliveMs) >= ALIVE_EVERY_MS) {
+      lastAliveMs = nowMs()
+      record
+        .write({ kind: 'alive', atMs: lastAliveMs })
+        .catch((fault) => log.warn({ reason: String(fault) }, 'sign of life not stored'))
     }
   }
   const timer = setInterval(tick, TICK_EVERY_MS / SLICES)
-  const stopListening = parts.record.onSavingChanged(() => {
+  const stopListening = record.onSavingChanged(() => {
     for (const room of rooms.all()) room.changes.views = true
   })
   return () => {
@@ -52,11 +52,11 @@ export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): (
 function endWhenTimeIsUp(room: LiveRoom, nowMs: number): void {
   const { round } = room
   if (round?.clock.phase !== 'running' || round.clock.endsAtMs === null || nowMs < round.clock.endsAtMs) return
-  // Asking again while the first wish is being stored finds it done; see changeClock.
+  // Asking again while the first wish is being stored finds it done; see RoomRound.change.
   void room.changeClock(round.id, { kind: 'ended', atMs: round.clock.endsAtMs, reason: 'time' })
 }
 
-function tellRoom(live: LiveServer, rooms: Rooms, room: LiveRoom, parts: LiveParts): void {
+function tellRoom(live: LiveServer, rooms: Rooms, room: LiveRoom, parts: LiveParts, readers: Readers): void {
   const { changes } = room
   if (!changes.views && !changes.benches && changes.lanes.size === 0) return
   const lanes = [...changes.lanes]
@@ -66,40 +66,45 @@ function tellRoom(live: LiveServer, rooms: Rooms, room: LiveRoom, parts: LivePar
   changes.benches = false
   changes.lanes.clear()
   room.version++
-  const nowMs = parts.nowMs()
-  const deskView = () => deskViewFor(room, parts.addresses(), parts.record.saving)
-  const boardView = () => boardViewFor(room, parts.addresses())
   const tick = tickFor(room, lanes)
   const boardTick = isCoveredOnBoard(room) ? { ...tick, lanes: [] } : tick
-  for (const connection of readersOf(live, deskGroup(room), nowMs)) {
-    if (isWhole || connection.hasMissed) connection.to.emit('desk', deskView())
-    else connection.to.emit('tick', tick)
-  }
-  for (const connection of readersOf(live, boardGroup(room), nowMs)) {
-    if (isWhole || connection.hasMissed) connection.to.emit('board', boardView())
-    else connection.to.emit('tick', boardTick)
-  }
-  if (isWhole) live.to(homeGroup(room.facts.teacherId)).emit('desk:home', rooms.homeOf(room.facts.teacherId))
+  const whole = (to: Connection) => sendWholeView(to, rooms, parts)
+  const desks = isWhole ? whole : (to: Connection) => to.emit('tick', tick)
+  const boards = isWhole ? whole : (to: Connection) => to.emit('tick', boardTick)
+  for (const each of inGroup(live, deskGroup(room))) readers.tell(each, desks)
+  for (const each of inGroup(live, boardGroup(room))) readers.tell(each, boards)
+  if (isWhole) for (const each of inGroup(live, homeGroup(room.facts.teacherId))) readers.tell(each, whole)
   if (!hasBenchNews) return
   for (const seat of room.seats.values()) {
     const connection = seat.connection === null ? undefined : live.sockets.sockets.get(seat.connection)
-    connection?.emit('bench', benchViewFor(room, seat))
+    if (connection !== undefined) readers.tell(connection, whole)
   }
 }
 
-/** The connections of a group that read what they are sent; one that has caught up again is marked to get a whole view. */
-function* readersOf(live: LiveServer, group: string, nowMs: number): Generator<{ to: Connection; hasMissed: boolean }> {
-  for (const id of live.sockets.adapter.rooms.get(group) ?? []) {
-    const to = live.sockets.sockets.get(id)
-    if (to === undefined) continue
-    const nWaiting = (to.conn as unknown as { writeBuffer: unknown[] }).writeBuffer.length
-    if (nWaiting > LAGGING_PACKETS_MAX) {
-      to.data.laggingSinceMs ??= nowMs
-      if (to.data.laggingSinceMs + LAGGING_MS_MAX < nowMs) to.conn.close()
-      continue
+function inGroup(live: LiveServer, group: string): Connection[] {
+  const found = [...(live.sockets.adapter.rooms.get(group) ?? [])].map((id) => live.sockets.sockets.get(id))
+  return found.filter((connection) => connection !== undefined)
+}
+
+/** Everything that a screen may see, whatever it was told before. */
+function sendWholeView(connection: Connection, rooms: Rooms, parts: LiveParts): void {
+  const { who } = connection.data
+  switch (who.role) {
+    case 'teacher':
+      if (who.watching === null) connection.emit('desk:home', rooms.homeOf(who.teacherId))
+      else connection.emit('desk', deskViewFor(who.watching, parts.addresses(), parts.record.saving))
+      break
+    case 'viewer':
+      connection.emit('board', boardViewFor(who.room, parts.addresses()))
+      break
+    case 'student': {
+      const seat = who.room.seats.get(who.seatId)
+      if (seat !== undefined) connection.emit('bench', benchViewFor(who.room, seat))
+      break
     }
-    const hasMissed = to.data.laggingSinceMs !== null
-    to.data.laggingSinceMs = null
-    yield { to, hasMissed }
+    case 'nobody':
+      break
+    default:
+      who satisfies never
   }
 }

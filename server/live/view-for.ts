@@ -8,14 +8,15 @@ import type { Player, Round } from '../../engine/contest/round-state.ts'
 import { stepName } from '../../engine/contest/steps.ts'
 import { formatStickers } from '../../engine/cube/stickers.ts'
 import type { BenchView, BoardView, DeskView, RoundView, SeatView, Tick, TryView } from '../../engine/wire/views.ts'
-import type { LiveRoom, Seat } from './live-room.ts'
+import type { LiveRoom } from './live-room.ts'
+import type { Seat } from './room-seats.ts'
 
 export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
   const { round } = room
   const player = round?.players.get(seat.id)
   return {
     kind: 'bench',
-    room: { code: room.facts.code, closed: room.closed, pretend: hasPretenders(room) },
+    room: { code: room.facts.code, closed: room.closed, pretend: room.hasPretenders() },
     me: { seatId: seat.id, name: seat.name, late: room.isLate(seat), asksForHelp: seat.asksForHelp },
     round: round === null ? null : roundView(round),
     mine: player === undefined ? null : tryView(player),
@@ -31,7 +32,7 @@ export function boardViewFor(room: LiveRoom, addresses: readonly string[]): Boar
   return {
     kind: 'board',
     version: room.version,
-    room: { code: room.facts.code, closed: room.closed, locked: room.locked, addresses, pretend: hasPretenders(room) },
+    room: { code: room.facts.code, closed: room.closed, locked: room.locked, addresses, pretend: room.hasPretenders() },
     round: round === null ? null : roundView(round),
     nRounds: room.nRounds,
     lanes: covered ? [] : lanesOf(room),
@@ -138,9 +139,4 @@ function seatView(room: LiveRoom, seat: Seat): SeatView {
     pretend: seat.pretend,
     asksForHelp: seat.asksForHelp,
   }
-}
-
-function hasPretenders(room: LiveRoom): boolean {
-  for (const seat of room.seats.values()) if (seat.pretend) return true
-  return false
 }

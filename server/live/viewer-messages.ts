@@ -1,7 +1,7 @@
 /** What the projector says, and what everybody may ask: the time. */
 
 import { err, ok } from '../../engine/result.ts'
-import { boardGroup } from './connection.ts'
+import { become } from './change-role.ts'
 import type { Handlers } from './gateway.ts'
 import type { LiveParts } from './parts.ts'
 import type { Rooms } from './rooms.ts'
@@ -13,11 +13,10 @@ export function viewerMessages(rooms: Rooms, parts: LiveParts): ViewerMessages {
   return {
     'clock:ask': () => ok({ serverMs: parts.nowMs() }),
 
-    async 'viewer:enter'(connection, message) {
+    'viewer:enter'(connection, message) {
       const room = rooms.byViewerKey(message.key)
       if (room === null) return err({ code: 'viewer/no-such-room' })
-      connection.data.who = { role: 'viewer', room }
-      await connection.join(boardGroup(room))
+      become(connection, { role: 'viewer', room })
       return ok({ board: boardViewFor(room, parts.addresses()) })
     },
 

@@ -51,6 +51,8 @@ export type Entry =
   /** `order` counts the clock events of a round from 0. An event that ends or voids the round closes it for steps. */
   | { kind: 'clock-event'; roundId: RoundId; order: number; event: ClockEvent; atMs: number }
   | StepsEntry
+  /** Erases the names and tokens of rooms that were closed before that moment; their turns stay without them. */
+  | { kind: 'names-forgotten'; closedBeforeMs: number }
   /** "I was alive at": read after a crash, to take the outage out of the clocks. */
   | { kind: 'alive'; atMs: number }
 
@@ -88,6 +90,8 @@ export type StoredRound = {
   settings: RoundSettings
   start: string
   events: readonly ClockEvent[]
+  /** When the last of them was stored: a sign of life of the server. 0 without one. */
+  lastEventAtMs: number
   /** Tries without a step are here too, so that a start-again is not forgotten. */
   tries: readonly { seatId: SeatId; tryNumber: number; late: boolean; atMs: number }[]
   /** By seat, try and number. */
@@ -103,7 +107,6 @@ export type StoredRoom = {
   settings: RoundSettings
   openedAtMs: number
   seats: readonly StoredSeat[]
-  nRounds: number
   /** The round that is or was played last. */
   lastRound: StoredRound | null
 }
@@ -116,8 +119,8 @@ export interface DurableRecord {
   write(entry: Entry): Promise<Outcome>
   /** Every room that has not been closed, with its last round. */
   loadOpenRooms(): Promise<StoredRoom[]>
-  /** The teacher of a desk session, or null. */
-  teacherOfSession(tokenHash: string): Promise<TeacherId | null>
+  /** The teacher of a desk session that was opened since that moment, or null. */
+  teacherOfSession(tokenHash: string, openedSinceMs: number): Promise<TeacherId | null>
   /** The last moment at which the server is known to have been alive, or null in a new record. */
   lastAliveMs(): Promise<number | null>
   /** Whether the last commit succeeded. */

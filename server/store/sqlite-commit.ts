@@ -22,7 +22,7 @@ export function makeCommitter(database: Database.Database): Committer {
     if (round === undefined) return 'conflict'
     if (round.closed_ms !== null) return 'closed'
     const known = tryOf(entry)
-    if (known.nSteps !== entry.from) return 'conflict'
+    if (known === null || known.nSteps !== entry.from) return 'conflict'
     for (const [index, step] of entry.steps.entries()) {
       sql.addStep.run(known.key, entry.from + index, step, entry.momentMs, entry.atMs)
     }
@@ -30,12 +30,21 @@ export function makeCommitter(database: Database.Database): Committer {
     return 'stored'
   }
 
-  function tryOf(entry: StepsEntry): { key: number; nSteps: number } {
-    const name = `${entry.roundId} ${entry.seatId} ${entry.tryNumber}`
+  /** The try of these steps, opened if they are its first; null when there is no such try and they are not. */
+  function tryOf(entry: StepsEntry): { key: number; nSteps: number } | null {
+    const { roundId, seatId, tryNumber } = entry
+    const name = `${roundId} ${seatId} ${tryNumber}`
     const known = tries.get(name)
     if (known !== undefined) return known
-    sql.addTry.run(entry.roundId, entry.seatId, entry.tryNumber, entry.late ? 1 : 0, entry.atMs)
-    const found = sql.findTry.get(entry.roundId, entry.seatId, entry.tryNumber) as { key: number; n_steps: number }
+    let found = sql.findTry.get(roundId, seatId, tryNumber) as { key: number; n_steps: number } | undefined
+    if (found === undefined) {
+      const { last } = sql.lastTry.get(roundId, seatId) as { last: number | null }
+      // Who starts again before the first turn leaves no first try behind.
+      const isNext = tryNumber === (last ?? 1) + 1 || (last === null && tryNumber === 1)
+      if (entry.from > 0 || !isNext) return null
+      const opened = sql.addTry.run(roundId, seatId, tryNumber, entry.late ? 1 : 0, entry.atMs)
+      found = { key: Number(opened.lastInsertRowid), n_steps: 0 }
+    }
     if (tries.size >= REMEMBERED_TRIES_MAX) tries.clear()
     const remembered = { key: found.key, nSteps: found.n_steps }
     tries.set(name, remembered)
@@ -45,6 +54,10 @@ export function makeCommitter(database: Database.Database): Committer {
   function storeClockEvent(entry: Extract<Entry, { kind: 'clock-event' }>): Outcome {
     const next = sql.nextOrdinal.get(entry.roundId) as { next: number }
     if (next.next !== entry.order) return 'conflict'
+    const round = sql.roundClosed.get(entry.roundId) as { closed_ms: number | null } | undefined
+    if (round === undefined) return 'conflict'
+    // What has ended can still be struck out, and nothing else.
+    if (round.closed_ms !== null && entry.event.kind !== 'voided') return 'closed'
     sql.addClockEvent.run(entry.roundId, entry.order, JSON.stringify(entry.event), entry.atMs)
     if (closes(entry.event)) sql.closeRound.run(entry.atMs, entry.roundId)
     return 'stored'
@@ -94,6 +107,9 @@ export function makeCommitter(database: Database.Database): Committer {
         return changed(sql.closeRoom.run(entry.atMs, entry.roomId))
       case 'desk-session':
         return changed(sql.addSession.run(entry.tokenHash, entry.teacherId, entry.atMs))
+      case 'names-forgotten':
+        sql.forgetNames.run(entry.closedBeforeMs)
+        return 'stored'
       case 'alive':
         return changed(sql.setAlive.run(String(entry.atMs)))
       default:
@@ -102,6 +118,18 @@ export function makeCommitter(database: Database.Database): Committer {
   }
 
   const inOneTransaction = database.transaction((entries: readonly Entry[]) => entries.map(store))
+  const one = database.transaction(store)
+  const apart = database.transaction((entries: readonly Entry[]) =>
+    entries.map((entry) => {
+      try {
+        return one(entry)
+      } catch (fault) {
+        if (!isAgainstTheTables(fault)) throw fault
+        tries.clear()
+        return 'conflict'
+      }
+    }),
+  )
 
   return {
     commit(entries) {
@@ -110,10 +138,17 @@ export function makeCommitter(database: Database.Database): Committer {
       } catch (fault) {
         // What was remembered may never have been stored.
         tries.clear()
-        throw fault
+        if (!isAgainstTheTables(fault)) throw fault
+        // One entry that cannot be stored must not cost the others of its commit anything.
+        return apart(entries)
       }
     },
   }
+}
+
+/** The entry is wrong, not the disk. */
+function isAgainstTheTables(fault: unknown): boolean {
+  return ((fault as { code?: string }).code ?? '').startsWith('SQLITE_CONSTRAINT')
 }
 
 function closes(event: ClockEvent): boolean {
@@ -128,10 +163,11 @@ function statements(database: Database.Database) {
   const of = (text: string) => database.prepare(text)
   return {
     roundClosed: of('SELECT closed_ms FROM round WHERE id = ?'),
-    addTry: of('INSERT OR IGNORE INTO try (round_id, seat_id, number, late, opened_ms) VALUES (?, ?, ?, ?, ?)'),
+    addTry: of('INSERT INTO try (round_id, seat_id, number, late, opened_ms) VALUES (?, ?, ?, ?, ?)'),
     findTry: of(
       'SELECT key, (SELECT count(*) FROM step WHERE try_key = key) AS n_steps FROM try WHERE round_id = ? AND seat_id = ? AND number = ?',
     ),
+    lastTry: of('SELECT max(number) AS last FROM try WHERE round_id = ? AND seat_id = ?'),
     addStep: of('INSERT INTO step (try_key, number, step, moment_ms, at_ms) VALUES (?, ?, ?, ?, ?)'),
     nextOrdinal: of('SELECT count(*) AS next FROM clock_event WHERE round_id = ?'),
     addClockEvent: of('INSERT INTO clock_event (round_id, ordinal, event, at_ms) VALUES (?, ?, ?, ?)'),
@@ -142,8 +178,11 @@ function statements(database: Database.Database) {
     addSeat: of(
       'INSERT OR IGNORE INTO seat (id, room_id, name, token_hash, pretend, joined_ms) VALUES (?, ?, ?, ?, ?, ?)',
     ),
-    renameSeat: of('UPDATE seat SET name = ? WHERE id = ?'),
+    renameSeat: of('UPDATE seat SET name = ? WHERE id = ? AND removed_ms IS NULL'),
     removeSeat: of("UPDATE seat SET removed_ms = ?, name = '', token_hash = '' WHERE id = ? AND removed_ms IS NULL"),
+    forgetNames: of(
+      "UPDATE seat SET name = '', token_hash = '' WHERE name <> '' AND room_id IN (SELECT id FROM room WHERE closed_ms < ?)",
+    ),
     addRoom: of(
       'INSERT OR IGNORE INTO room (id, code, teacher_id, viewer_key, settings, opened_ms) VALUES (?, ?, ?, ?, ?, ?)',
     ),

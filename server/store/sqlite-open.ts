@@ -21,7 +21,8 @@ export class UnusableData extends Error {}
 export function openDataFile(dataDir: string): Database.Database {
   const file = join(dataDir, DATA_FILE)
   const database = withSentence(dataDir, () => {
-    mkdirSync(dataDir, { recursive: true })
+    // Names of children: for nobody else on this machine.
+    mkdirSync(dataDir, { recursive: true, mode: 0o700 })
     return new Database(file)
   })
   try {

@@ -76,8 +76,8 @@ class SqliteRecord implements DurableRecord {
     return this.#read((id) => ({ kind: 'read', id, what: 'open-rooms' }))
   }
 
-  teacherOfSession(tokenHash: string): Promise<TeacherId | null> {
-    return this.#read((id) => ({ kind: 'read', id, what: 'teacher-of-session', tokenHash }))
+  teacherOfSession(tokenHash: string, openedSinceMs: number): Promise<TeacherId | null> {
+    return this.#read((id) => ({ kind: 'read', id, what: 'teacher-of-session', tokenHash, openedSinceMs }))
   }
 
   lastAliveMs(): Promise<number | null> {

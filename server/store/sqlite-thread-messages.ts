@@ -6,7 +6,7 @@ import type { Entry, Outcome, StoredRoom } from './record.ts'
 export type ToThread =
   | { kind: 'commit'; entries: readonly Entry[] }
   | { kind: 'read'; id: number; what: 'open-rooms' | 'last-alive' }
-  | { kind: 'read'; id: number; what: 'teacher-of-session'; tokenHash: string }
+  | { kind: 'read'; id: number; what: 'teacher-of-session'; tokenHash: string; openedSinceMs: number }
   | { kind: 'close' }
 
 export type FromThread =

@@ -4,10 +4,15 @@
  */
 
 import { parentPort, workerData } from 'node:worker_threads'
+import type { Entry } from './record.ts'
 import { makeCommitter } from './sqlite-commit.ts'
 import { openDataFile, UnusableData } from './sqlite-open.ts'
 import { makeReader } from './sqlite-read.ts'
 import type { FromThread, ToThread } from './sqlite-thread-messages.ts'
+
+/** Entries that take a name out of the record, or put another in its place. */
+const ERASING: ReadonlySet<Entry['kind']> = new Set(['seat-removed', 'seat-renamed', 'names-forgotten'])
+const ERASED_WITHIN_MS = 5_000
 
 const port = parentPort
 if (port === null) throw new Error('sqlite-thread runs as a worker only')
@@ -19,8 +24,24 @@ try {
   const committer = makeCommitter(database)
   const reader = makeReader(database)
 
+  /** What was erased in the data file still stands in the log before it: the log is emptied soon afterwards. */
+  let emptying: NodeJS.Timeout | null = null
+  const emptyLogSoon = () => {
+    emptying ??= setTimeout(() => {
+      emptying = null
+      emptyLog()
+    }, ERASED_WITHIN_MS)
+  }
+  const emptyLog = () => {
+    try {
+      database.pragma('wal_checkpoint(TRUNCATE)')
+    } catch {
+      // A disk that refuses: everything that was committed is in the log, and the next time comes.
+    }
+  }
+
   const read = (message: Extract<ToThread, { kind: 'read' }>) => {
-    if ('tokenHash' in message) return reader.teacherOfSession(message.tokenHash)
+    if ('tokenHash' in message) return reader.teacherOfSession(message.tokenHash, message.openedSinceMs)
     return message.what === 'open-rooms' ? reader.openRooms() : reader.lastAliveMs()
   }
 
@@ -30,6 +51,7 @@ try {
         const beganAt = performance.now()
         try {
           const outcomes = committer.commit(message.entries)
+          if (message.entries.some((entry) => ERASING.has(entry.kind))) emptyLogSoon()
           say({ kind: 'committed', outcomes, tookMs: performance.now() - beganAt })
         } catch (fault) {
           say({
@@ -45,7 +67,8 @@ try {
         return
       }
       case 'close':
-        database.pragma('wal_checkpoint(TRUNCATE)')
+        if (emptying !== null) clearTimeout(emptying)
+        emptyLog()
         database.close()
         say({ kind: 'closed' })
         port.close()

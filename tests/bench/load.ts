@@ -12,10 +12,14 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import Database from 'better-sqlite3'
+import { TRY_STEPS_MAX } from '../../engine/contest/limits.ts'
 import { type MeasuredProcess, startMeasured } from './load/measured-process.ts'
 import { RawClient } from './load/raw-client.ts'
 import { seatSchool } from './load/school.ts'
 import { type TurningResult, type TurningStudent, turn } from './load/turning-students.ts'
+
+/** Until code is compiled and pipes are full. */
+const WARM_UP_SECONDS = 2
 
 const { values } = parseArgs({
   options: {
@@ -30,6 +34,12 @@ const wish = {
   students: bounded('students', values.students, 1, 300),
   rate: bounded('rate', values.rate, 0.1, 20),
   seconds: bounded('seconds', values.seconds, 2, 180),
+}
+if ((wish.seconds + WARM_UP_SECONDS) * wish.rate > TRY_STEPS_MAX) {
+  console.error(
+    `At this rate a try is full after ${Math.floor(TRY_STEPS_MAX / wish.rate)} s, and turns would be refused`,
+  )
+  process.exit(2)
 }
 const nStudents = wish.rooms * wish.students
 const OWN_DELAY_MS_MAX = 20
@@ -77,7 +87,7 @@ async function fairturn(): Promise<Row> {
 }
 
 async function measure(what: string, server: MeasuredProcess, students: readonly TurningStudent[]): Promise<Row> {
-  await turn(students, wish.rate, 2) // Warm up: compiled code, full pipes.
+  await turn(students, wish.rate, WARM_UP_SECONDS)
   const before = server.cpuSeconds()
   const beganAtMs = performance.now()
   const result = await turn(students, wish.rate, wish.seconds)

@@ -1,7 +1,7 @@
 /**
  * Source of the metrics: World Cube Association, Regulations 2024, articles 12a5 (outer block turns) and 12a6 (execution
  * turns); Regulations 2009, articles 12a17 to 12a19 (half turns); quarter turns as OEIS A080602 counts them; slice turns
- * by the usual definition. The counts are worked by hand from these definitions.
+ * by the usual definition, from memory. The counts are worked by hand from these definitions.
  */
 
 import { expect, test } from 'vitest'

@@ -2,9 +2,9 @@
  * The position in which every edge is flipped in its place, and its kin.
  *
  * Sources: M. Reid 1995 proved that it needs 20 face turns (word of 20 by him, also in encyclopaedias); D. Winter 1992,
- * another word of 20, on the same mailing list; a word of 24 quarter turns; T. Rokicki and M. Davidson 2014, the one
- * position known to need 26 quarter turns. The words were checked with GAP 4.12.1; the names of the spot patterns are
- * the trade's.
+ * another word of 20, on the same mailing list; a third word of 20, from memory; words of 24 quarter turns and of 16
+ * turns of any layer, encyclopaedias; T. Rokicki and M. Davidson 2014, the one position known to need 26 quarter turns.
+ * The words were checked with GAP 4.12.1; that none is shorter is quoted. The names of the spot patterns are the trade's.
  */
 
 import { expect, test } from 'vitest'

@@ -110,7 +110,7 @@ test.each([
   [6, 'the parity of the permutation', parity, 2],
   [7, 'the order of the edges', wholeArrangement(7), 12],
 ] satisfies Array<[Stage, string, Cell, number]>)(
-  '[ST2] stage %i, %s: %i cells equally likely',
+  '[ST2] stage %i, %s: %4$i cells equally likely',
   (stage, _, cell, nCells) => {
     const counts = [...countCells(drawn(stage), cell).values()]
     expect(counts.length).toBe(nCells)

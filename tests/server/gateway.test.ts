@@ -3,7 +3,7 @@
 import { request } from 'node:http'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { FROM_BROWSER, type MessageName } from '../../engine/wire/from-browser.ts'
-import { SOCKET_PATH } from '../../engine/wire/hello.ts'
+import { SOCKET_PATH } from '../../engine/wire/places.ts'
 import { type Speaker, WHO_MAY } from '../../server/live/who-may.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
 import {

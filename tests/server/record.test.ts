@@ -82,7 +82,7 @@ describe('the record', () => {
     await record.close()
     record = await open()
     const [room] = await record.loadOpenRooms()
-    expect(room).toMatchObject({ roomId, code: 'BADBAD', nRounds: 1, seats: [{ seatId, name: 'Ada' }] })
+    expect(room).toMatchObject({ roomId, code: 'BADBAD', seats: [{ seatId, name: 'Ada' }] })
     expect(room.lastRound?.events).toEqual([{ kind: 'started', startsAtMs: 5 }])
     expect(room.lastRound?.steps.map((each) => each.step)).toEqual([1, 2])
   })
@@ -96,6 +96,81 @@ describe('the record', () => {
     expect(await record.write(steps(2, 9))).toBe('stored')
     const [room] = await record.loadOpenRooms()
     expect(room.lastRound?.steps.map((each) => each.step)).toEqual([7, 8, 9])
+  })
+
+  test('[DU2] steps that are not stored open no try, and a try opens only behind the one before it', async () => {
+    await aRoundOnRecord()
+    expect(await record.write({ ...steps(3, 7), tryNumber: 2 })).toBe('conflict')
+    expect(await record.write({ ...steps(0, 7), tryNumber: 3 })).toBe('conflict')
+    expect((await record.loadOpenRooms())[0].lastRound?.tries).toEqual([])
+    expect(await record.write({ ...steps(0), tryNumber: 2 })).toBe('stored')
+    expect(await record.write({ ...steps(0, 7), tryNumber: 4 })).toBe('conflict')
+    expect((await record.loadOpenRooms())[0].lastRound?.tries).toMatchObject([{ tryNumber: 2 }])
+  })
+
+  test('[DU17] an entry that fits no table costs the others of its commit nothing', async () => {
+    await aRoundOnRecord()
+    const seat = { kind: 'seat-joined', tokenHash: 'h', pretend: false, atMs: 2 } as const
+    const outcomes = await Promise.all([
+      record.write(steps(0, 1)),
+      record.write({ ...seat, seatId: 'seat-2' as SeatId, roomId: 'no-such-room' as RoomId, name: 'Bo' }),
+      record.write({ ...steps(0, 1), seatId: 'no-such-seat' as SeatId }),
+      record.write(steps(1, 2)),
+      record.write({ ...seat, seatId: 'seat-3' as SeatId, roomId, name: 'Cy' }),
+    ])
+    expect(outcomes).toEqual(['stored', 'conflict', 'conflict', 'stored', 'stored'])
+    expect(record.saving).toBe(true)
+    const [room] = await record.loadOpenRooms()
+    expect(room.seats.map((each) => each.name)).toEqual(['Ada', 'Cy'])
+    expect(room.lastRound?.steps.map((each) => each.step)).toEqual([1, 2])
+  })
+
+  test('[DU3] a round that has ended takes no clock event but being struck out, and then none', async () => {
+    await aRoundOnRecord()
+    const event = (order: number, kind: 'paused' | 'voided') =>
+      record.write({ kind: 'clock-event', roundId, order, event: { kind, atMs: 9 }, atMs: 9 })
+    const ended = { kind: 'ended', atMs: 9, reason: 'teacher' } as const
+    expect(await record.write({ kind: 'clock-event', roundId, order: 0, event: ended, atMs: 9 })).toBe('stored')
+    expect(await event(1, 'paused')).toBe('closed')
+    expect(await event(1, 'voided')).toBe('stored')
+  })
+
+  test('[DU6] a rename behind a removal does not bring the name back', async () => {
+    await aRoundOnRecord()
+    const outcomes = await Promise.all([
+      record.write({ kind: 'seat-removed', seatId, atMs: 9 }),
+      record.write({ kind: 'seat-renamed', seatId, name: 'Canaryname' }),
+    ])
+    expect(outcomes).toEqual(['stored', 'conflict'])
+    await record.close()
+    expect(readFileSync(join(dataDir, 'fairturn.sqlite')).includes('Canaryname')).toBe(false)
+    record = await open()
+  })
+
+  test('[PR4] the names of a room leave the record when it has been closed for long enough, and no others', async () => {
+    await aRoundOnRecord()
+    const anotherRoom = {
+      kind: 'room-opened',
+      teacherId: 't' as TeacherId,
+      settings: DEFAULT_ROUND_SETTINGS,
+      atMs: 1,
+    } as const
+    const [other, code] = ['room-2' as RoomId, 'DADDAD' as RoomCode]
+    await record.write({ ...anotherRoom, roomId: other, code, viewerKey: 'v2' })
+    const someoneJoined = { kind: 'seat-joined', tokenHash: 'h', pretend: false, atMs: 2 } as const
+    await record.write({ ...someoneJoined, seatId: 'seat-2' as SeatId, roomId: other, name: 'Canaryname' })
+    await record.write({ kind: 'room-closed', roomId: other, atMs: 1_000 })
+    const holdsName = async () => {
+      await record.close()
+      const isThere = readFileSync(join(dataDir, 'fairturn.sqlite')).includes('Canaryname')
+      record = await open()
+      return isThere
+    }
+    await record.write({ kind: 'names-forgotten', closedBeforeMs: 1_000 })
+    expect(await holdsName()).toBe(true)
+    expect(await record.write({ kind: 'names-forgotten', closedBeforeMs: 1_001 })).toBe('stored')
+    expect(await holdsName()).toBe(false)
+    expect((await record.loadOpenRooms())[0].seats.map((seat) => seat.name)).toEqual(['Ada'])
   })
 
   test('[DU3] once a round has ended or was voided, no step of it is stored', async () => {

@@ -1,7 +1,7 @@
 /** The disk refuses for a while: nobody is told anything that is not stored, and nothing is lost. Rules: tests/RULES.md. */
 
 import { afterEach, expect, test } from 'vitest'
-import { type DurableRecord, SavingPaused } from '../../server/store/record.ts'
+import { TestDisk } from './support/a-disk.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
 import {
   aReturningStudent,
@@ -21,34 +21,8 @@ afterEach(async () => {
   await server.end()
 })
 
-/** A record whose disk can be made to refuse. */
-function refusing(): { wrap: (record: DurableRecord) => DurableRecord; refuse: (isRefusing: boolean) => void } {
-  let isRefusing = false
-  let tell = () => {}
-  return {
-    wrap: (record) => ({
-      write: (entry) => (isRefusing ? Promise.reject(new SavingPaused('SQLITE_FULL')) : record.write(entry)),
-      loadOpenRooms: () => record.loadOpenRooms(),
-      teacherOfSession: (hash) => record.teacherOfSession(hash),
-      lastAliveMs: () => record.lastAliveMs(),
-      get saving() {
-        return !isRefusing
-      },
-      onSavingChanged: (listener) => {
-        tell = () => listener(!isRefusing)
-        return () => {}
-      },
-      close: () => record.close(),
-    }),
-    refuse: (now) => {
-      isRefusing = now
-      tell()
-    },
-  }
-}
-
 test('[DU15] turns are refused while the disk refuses, are taken afterwards, and the desk says that saving is paused', async () => {
-  const disk = refusing()
+  const disk = new TestDisk()
   server = await aServer({ wrapRecord: disk.wrap })
   const teacher = await aTeacher(server)
   const ada = await aStudent(server, teacher.code, 'Ada')

@@ -7,9 +7,14 @@ import { Sheet } from '../ui/sheet.tsx'
 /** Fewer turns are quickly made again. */
 export const TURNS_WORTH_ASKING = 8
 
-type AskStartAgainProps = { readonly turns: number; readonly onAgain: () => void; readonly onClose: () => void }
+type AskStartAgainProps = {
+  readonly turns: number
+  readonly hasBest: boolean
+  readonly onAgain: () => void
+  readonly onClose: () => void
+}
 
-export function AskStartAgain({ turns, onAgain, onClose }: AskStartAgainProps) {
+export function AskStartAgain({ turns, hasBest, onAgain, onClose }: AskStartAgainProps) {
   const { t } = useTranslation()
   return (
     <Sheet
@@ -24,7 +29,9 @@ export function AskStartAgain({ turns, onAgain, onClose }: AskStartAgainProps) {
         </>
       }
     >
-      <p>{t('bench:startAgain.sentence', { count: turns })}</p>
+      <p>
+        {t('bench:startAgain.sentence', { count: turns })} {hasBest && t('bench:startAgain.bestStays')}
+      </p>
     </Sheet>
   )
 }

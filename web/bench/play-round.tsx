@@ -124,6 +124,7 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
       {asking && (
         <AskStartAgain
           turns={mine.turns}
+          hasBest={best !== null}
           onClose={() => setAsking(false)}
           onAgain={() => {
             setAsking(false)

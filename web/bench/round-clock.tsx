@@ -5,16 +5,15 @@ import { leftMs, playedMs, type RoundClock as RoundClockState } from '../../engi
 import { ClockFace } from '../ui/clock-face.tsx'
 import styles from './round-clock.module.css'
 
+const HOUR_MS = 3_600_000
+
 export function RoundClock({ clock, nowMs }: { clock: RoundClockState; nowMs: number }) {
   const { t } = useTranslation()
   const left = leftMs(clock, nowMs)
+  const ms = left ?? playedMs(clock, nowMs)
   return (
     <div className={styles.clock}>
-      <ClockFace
-        ms={left ?? playedMs(clock, nowMs)}
-        direction={left === null ? 'up' : 'down'}
-        className={styles.face}
-      />
+      <ClockFace ms={ms} direction={left === null ? 'up' : 'down'} isLong={ms >= HOUR_MS} className={styles.face} />
       <span className={styles.word}>{t(left === null ? 'bench:clock.soFar' : 'bench:clock.left')}</span>
     </div>
   )

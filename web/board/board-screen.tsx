@@ -51,7 +51,12 @@ function Page({ view, round, nowMs }: { view: BoardView; round: RoundView; nowMs
   const toSignalMs = countdownMs(clock, nowMs)
   if (clock.phase === 'void') return <Words title={t('board:voided.title')} sentence={t('board:voided.sentence')} />
   if (toSignalMs > 0) return <Countdown seconds={Math.ceil(toSignalMs / 1000)} />
-  if (view.covered) return <Words title={t('board:covered.title')} sentence={t('board:covered.sentence')} isCovered />
+  if (view.covered) {
+    // With "own" the lanes stay covered when the round is over, so nothing else is promised.
+    const until = settings.boardSeenBy === 'own' ? 'board:covered.own' : 'board:covered.sentence'
+    return <Words title={t('board:covered.title')} sentence={t(until)} isCovered />
+  }
+  if (view.lanes.length === 0) return <Words title={t('board:nobody.title')} sentence={t('board:nobody.sentence')} />
   return (
     <Lanes
       lanes={view.lanes}

@@ -18,7 +18,8 @@ export default function Board() {
     const key = keepViewerKey()
     if (key !== null) enterAsViewer(key)
   }, [])
-  if (status === 'no-such-room') {
+  // A closed room that has had a round still shows how it ended; one without has nothing to show.
+  if (status === 'no-such-room' || (view?.room.closed === true && view.round === null)) {
     return (
       <main className={styles.page}>
         <h1>{t('board:noSuchRoom.title')}</h1>

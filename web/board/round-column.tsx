@@ -7,6 +7,7 @@ import { GoalPicture } from '../cube/goal-picture.tsx'
 import { PretendMark } from '../parts/pretend-mark.tsx'
 import { RoundClockFace, roundClockWords } from '../parts/round-clock-face.tsx'
 import { spanWords, stageWords } from '../parts/stage-words.ts'
+import { classNames } from '../ui/class-names.ts'
 import { Sign } from '../ui/signs.tsx'
 import styles from './round-column.module.css'
 
@@ -42,7 +43,7 @@ export function RoundColumn({ view, round, nowMs, tools }: RoundColumnProps) {
         <p>{roundClockWords(t, round, nowMs)}</p>
       </div>
 
-      <div className={styles.reached}>
+      <div className={classNames(styles.reached, clock.phase === 'void' && styles.uncounted)}>
         <p>
           <Sign of="reached" />
           <b>{view.nReached}</b>
@@ -51,9 +52,15 @@ export function RoundColumn({ view, round, nowMs, tools }: RoundColumnProps) {
       </div>
 
       <div className={styles.code}>
-        <p>{t(room.locked ? 'board:locked' : isOver ? 'board:roomCode' : 'board:lateRoomCode')}</p>
-        <b>{room.code}</b>
-        <p className={styles.address}>{room.addresses[0]}</p>
+        {room.closed ? (
+          <p>{t('board:closed')}</p>
+        ) : (
+          <>
+            <p>{t(room.locked ? 'board:locked' : isOver ? 'board:roomCode' : 'board:lateRoomCode')}</p>
+            <b>{room.code}</b>
+            <p className={styles.address}>{room.addresses[0]}</p>
+          </>
+        )}
       </div>
       {tools}
     </aside>

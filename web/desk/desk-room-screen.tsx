@@ -60,7 +60,7 @@ export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenPro
             <LetIn view={view} acts={acts} />
             <WhoIsHere seats={view.seats} onOpen={setOpenSeat} />
             <PretendClass view={view} onSeat={acts.pretendClass} />
-            <CloseRoom code={view.room.code} onClose={acts.closeRoom} />
+            <CloseRoom code={view.room.code} roundIsOn={false} onClose={acts.closeRoom} />
           </aside>
         </main>
       ) : (
@@ -70,6 +70,7 @@ export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenPro
         <StudentSheet
           key={student.seat.seatId}
           student={student}
+          otherNames={view.seats.filter(({ seatId }) => seatId !== openSeat).map(({ name }) => name)}
           onRename={acts.renameSeat}
           onRemove={acts.removeSeat}
           onClose={() => setOpenSeat(null)}
@@ -79,7 +80,7 @@ export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenPro
         <Sheet title={t('desk:side.title')} onClose={() => setShowsRoom(false)}>
           <LetIn view={view} acts={acts} />
           {phase === 'ended' && <PretendClass view={view} onSeat={acts.pretendClass} />}
-          <CloseRoom code={view.room.code} onClose={acts.closeRoom} />
+          <CloseRoom code={view.room.code} roundIsOn={phase === 'playing'} onClose={acts.closeRoom} />
         </Sheet>
       )}
     </div>

@@ -48,6 +48,12 @@ export default function Desk() {
     if (comesBack !== null) deskActs.watchRoom(comesBack)
   }, [comesBack])
 
+  // Closed in another tab: there is nothing more to do here.
+  const isClosed = view?.room.closed === true
+  useEffect(() => {
+    if (isClosed) roomActs.stopWatching()
+  }, [isClosed])
+
   if (status === 'signed-out') return <SignedOut reason={null} />
   return (
     <>

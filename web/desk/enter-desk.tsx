@@ -25,8 +25,9 @@ export default function EnterDesk() {
       return
     }
     void deskActs.redeemLink(key).then((refusal) => {
-      // A fresh page: its connection carries the session from the first handshake on.
-      if (refusal === null) window.location.replace('/desk')
+      // A fresh page: its connection carries the session from the first handshake on. Whoever opens the link once more is
+      // often signed in already, and the desk itself says what to do when not.
+      if (refusal === null || refusal.code === 'desk/link-used') window.location.replace('/desk')
       else setReason(refusalWords(t, refusal))
     })
   }, [goTo, t])

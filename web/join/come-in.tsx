@@ -4,6 +4,7 @@ import { type ReactNode, useEffect } from 'react'
 import { useTranslation } from 'react-i18next'
 import { useLocation } from 'wouter'
 import { beginBench, benchActs, useBench } from '../live/bench-live.ts'
+import { AwayLine } from '../parts/away-line.tsx'
 import { Waiting } from '../parts/waiting.tsx'
 import { ComeInScreen } from './come-in-screen.tsx'
 import { keepCodeLetters } from './typed-code.ts'
@@ -17,7 +18,7 @@ type ComeInProps = {
 export default function ComeIn({ codeInAddress, whenSeated }: ComeInProps) {
   const { t } = useTranslation()
   const [, goTo] = useLocation()
-  const { status } = useBench()
+  const { status, outOfDate } = useBench()
   const isSeated = status === 'seated' || status === 'away' || status === 'gone'
 
   useEffect(() => beginBench(codeInAddress === null ? null : keepCodeLetters(codeInAddress)), [codeInAddress])
@@ -26,6 +27,15 @@ export default function ComeIn({ codeInAddress, whenSeated }: ComeInProps) {
     if (isSeated && codeInAddress !== null) goTo('/', { replace: true })
   }, [isSeated, codeInAddress, goTo])
 
-  if (status === 'connecting') return <Waiting words={t('common:connecting')} />
-  return isSeated ? whenSeated : <ComeInScreen codeInAddress={codeInAddress} join={benchActs.join} />
+  if (isSeated) return whenSeated
+  return (
+    <>
+      <AwayLine away={false} outOfDate={outOfDate} />
+      {status === 'connecting' ? (
+        <Waiting words={t('common:connecting')} />
+      ) : (
+        <ComeInScreen codeInAddress={codeInAddress} join={benchActs.join} />
+      )}
+    </>
+  )
 }

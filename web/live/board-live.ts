@@ -3,6 +3,7 @@
 import { create } from 'zustand'
 import type { BoardView } from '../../engine/wire/views.ts'
 import { applyTick } from './apply-tick.ts'
+import { keepTrying, pauseAfter } from './keep-trying.ts'
 import { followServerClock } from './server-clock.ts'
 import { ask, followConnection, socket } from './socket.ts'
 
@@ -14,7 +15,6 @@ export type BoardLive = {
 
 export const useBoard = create<BoardLive>(() => ({ status: 'connecting', view: null, outOfDate: false }))
 
-const RETRY_MS = 1_000
 let key: string | null = null
 
 /** Connects with the key of the viewer link. */
@@ -22,7 +22,7 @@ export function enterAsViewer(viewerKey: string): void {
   if (key !== null) return
   key = viewerKey
   followConnection({
-    onConnected: () => void enter(),
+    onConnected: enter,
     onLost: () => {
       if (useBoard.getState().status === 'ready') useBoard.setState({ status: 'away' })
     },
@@ -35,20 +35,25 @@ export function enterAsViewer(viewerKey: string): void {
     if (view === null) return
     const next = applyTick(view, tick)
     if (next !== null) useBoard.setState({ view: next })
-    else void lookAgain()
+    else lookAgain()
   })
   socket.connect()
 }
 
-async function enter(): Promise<void> {
-  if (key === null) return
+const enter = keepTrying(async () => {
+  if (key === null) return null
   const answer = await ask('viewer:enter', { key })
   if (answer.ok) useBoard.setState({ status: 'ready', view: answer.value.board })
   else if (answer.error.code === 'viewer/no-such-room') useBoard.setState({ status: 'no-such-room' })
-  else if (socket.connected) setTimeout(() => void enter(), RETRY_MS)
-}
+  else if (socket.connected) return pauseAfter(answer.error)
+  return null
+})
 
-async function lookAgain(): Promise<void> {
+/** A tick is missing: asks for the whole view. */
+const lookAgain = keepTrying(async () => {
   const answer = await ask('viewer:again', {})
   if (answer.ok) useBoard.setState({ view: answer.value.board })
-}
+  // Without a connection, or before the page has entered, entering brings the view.
+  else if (socket.connected && useBoard.getState().status === 'ready') return pauseAfter(answer.error)
+  return null
+})

@@ -4,10 +4,11 @@ import { create } from 'zustand'
 import type { RoomId, RoundId, SeatId } from '../../engine/contest/ids.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Answer, MessageName, Sent } from '../../engine/wire/from-browser.ts'
-import { DESK_ENTER_PATH } from '../../engine/wire/hello.ts'
+import { DESK_ENTER_PATH } from '../../engine/wire/places.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { DeskHome, DeskView } from '../../engine/wire/views.ts'
 import { applyTick } from './apply-tick.ts'
+import { keepTrying, pauseAfter } from './keep-trying.ts'
 import { followServerClock } from './server-clock.ts'
 import { ask, followConnection, socket } from './socket.ts'
 
@@ -28,7 +29,6 @@ export const useDesk = create<DeskLive>(() => ({
   outOfDate: false,
 }))
 
-const RETRY_MS = 1_000
 let isBegun = false
 let watched: RoomId | null = null
 
@@ -36,7 +36,7 @@ export function beginDesk(): void {
   if (isBegun) return
   isBegun = true
   followConnection({
-    onConnected: () => void enter(),
+    onConnected: enter,
     onLost: () => {
       if (useDesk.getState().status === 'ready') useDesk.setState({ status: 'away' })
     },
@@ -52,7 +52,7 @@ export function beginDesk(): void {
     if (view === null) return
     const next = applyTick(view, tick)
     if (next !== null) useDesk.setState({ view: next })
-    else void watch(view.room.id)
+    else lookAgain()
   })
   socket.connect()
 }
@@ -87,25 +87,21 @@ export const deskActs = {
   },
 
   watchRoom(id: RoomId): void {
-    void watch(id)
+    watched = id
+    lookAgain()
   },
 
   stopWatching(): void {
     watched = null
     useDesk.setState({ view: null })
-    void enter()
+    enter()
   },
 
   set(settings: RoundSettings): void {
     const { view } = useDesk.getState()
     // Shown at once; the server's view corrects it.
     if (view !== null) useDesk.setState({ view: { ...view, settings } })
-    inRoom((roomId) =>
-      say('room:set', {
-        roomId,
-        settings: { ...settings, cases: settings.cases === null ? null : [...settings.cases] },
-      }),
-    )
+    inRoom((roomId) => say('room:set', { roomId, settings }))
   },
 
   lock: (locked: boolean) => inRoom((roomId) => say('room:lock', { roomId, locked })),
@@ -131,31 +127,43 @@ export const deskActs = {
   },
 }
 
-async function enter(): Promise<void> {
+const enter = keepTrying(async () => {
   const answer = await ask('desk:enter', {})
   if (answer.ok) {
     useDesk.setState({ status: 'ready', home: answer.value.home })
-    if (watched !== null) await watch(watched)
-  } else if (answer.error.code === 'desk/not-signed-in') {
+    lookAgain()
+    return null
+  }
+  if (answer.error.code === 'desk/not-signed-in') {
     useDesk.setState({ status: 'signed-out', home: null, view: null })
     socket.disconnect()
-  } else if (socket.connected) setTimeout(() => void enter(), RETRY_MS)
-}
+    return null
+  }
+  return socket.connected ? pauseAfter(answer.error) : null
+})
 
-async function watch(roomId: RoomId): Promise<void> {
-  watched = roomId
+/** Asks for the whole view of the watched room: at the beginning, after a gap, and when the page is in doubt. */
+const lookAgain = keepTrying(async () => {
+  const roomId = watched
+  if (roomId === null) return null
   const answer = await ask('room:watch', { roomId })
-  if (watched !== roomId) return
-  if (answer.ok) useDesk.setState({ view: answer.value.desk })
-  else useDesk.setState({ refusal: answer.error })
-}
+  if (watched !== roomId) return null
+  if (answer.ok) {
+    useDesk.setState({ view: answer.value.desk })
+    return null
+  }
+  if (answer.error.code === 'room/not-yours') useDesk.setState({ refusal: answer.error })
+  // Nothing of this concerns the teacher: the desk is being entered again, or asks too often.
+  else if (socket.connected) return pauseAfter(answer.error)
+  return null
+})
 
 /** Sends a wish of the teacher and shows why, should it be refused. @returns whether it was granted */
 async function say<Name extends MessageName>(name: Name, message: Sent<Name>): Promise<boolean> {
   const answer = await ask(name, message)
   useDesk.setState({ refusal: answer.ok ? null : answer.error })
   // A wish that was shown ahead of the answer is put right.
-  if (!answer.ok && watched !== null) await watch(watched)
+  if (!answer.ok) lookAgain()
   return answer.ok
 }
 

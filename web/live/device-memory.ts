@@ -4,6 +4,9 @@
  * storing; then only a reload is poorer for it.
  */
 
+import { STEP_NAMES } from '../../engine/contest/steps.ts'
+import type { HeldTry, Outbox } from './local-try.ts'
+
 const SEAT = 'fairturn.seat'
 const TURNS = 'fairturn.turns'
 const KEPT_MS_MAX = 12 * 60 * 60_000
@@ -21,12 +24,14 @@ export function rememberedSeat(): RememberedSeat | null {
     : null
 }
 
-export function rememberTurns(turns: unknown): void {
-  write(TURNS, turns)
+export function rememberTurns(outbox: Outbox): void {
+  write(TURNS, outbox)
 }
 
-export function rememberedTurns(): unknown {
-  return read(TURNS)
+/** @returns null as well when what was kept makes no sense, for another version of this page may have written it */
+export function rememberedTurns(): Outbox | null {
+  const kept = read(TURNS)
+  return isOutbox(kept) ? kept : null
 }
 
 export function forgetEverything(): void {
@@ -49,9 +54,26 @@ function write(name: string, value: unknown): void {
 function read(name: string): unknown {
   try {
     const kept = JSON.parse(localStorage.getItem(name) ?? 'null') as { atMs: number; value: unknown } | null
-    if (kept === null || Date.now() - kept.atMs > KEPT_MS_MAX) return null
-    return kept.value
+    // Compared so that a moment that is no number counts as long ago.
+    return kept !== null && Date.now() - kept.atMs <= KEPT_MS_MAX ? kept.value : null
   } catch {
     return null
   }
+}
+
+function isOutbox(kept: unknown): kept is Outbox {
+  const { roundId, tries } = (kept ?? {}) as Partial<Outbox>
+  return typeof roundId === 'string' && Array.isArray(tries) && tries.every(isHeldTry)
+}
+
+function isHeldTry(kept: unknown): kept is HeldTry {
+  const { number, steps, nHeld, isOpen } = (kept ?? {}) as Partial<HeldTry>
+  const isCount = (value: unknown, max: number) => Number.isInteger(value) && 0 <= Number(value) && Number(value) <= max
+  return (
+    isCount(number, Number.MAX_SAFE_INTEGER) &&
+    Array.isArray(steps) &&
+    steps.every((step) => isCount(step, STEP_NAMES.length - 1)) &&
+    isCount(nHeld, steps.length) &&
+    typeof isOpen === 'boolean'
+  )
 }

@@ -5,16 +5,14 @@
  * server's word always wins: where the two differ, the page takes what the server holds.
  */
 
+import type { RoundId } from '../../engine/contest/ids.ts'
 import { TRIES_MAX } from '../../engine/contest/limits.ts'
-import type { Reached } from '../../engine/contest/round-state.ts'
-import { type Step, stepOf, TAKE_BACK } from '../../engine/contest/steps.ts'
+import { playTry } from '../../engine/contest/play-try.ts'
+import type { RoundSettings } from '../../engine/contest/round-settings.ts'
+import { anEmptyTry, type Reached, type Try } from '../../engine/contest/round-state.ts'
+import { type Step, stepOf } from '../../engine/contest/steps.ts'
 import type { TurnsAnswer } from '../../engine/contest/take-turns.ts'
-import { applyTurn } from '../../engine/cube/apply-turn.ts'
-import { type CubePosition, copyCube } from '../../engine/cube/cube-position.ts'
-import { countOuterBlockTurns } from '../../engine/cube/outer-block-turns.ts'
-import type { Turn } from '../../engine/cube/turns.ts'
-import { goalMet } from '../../engine/method/goals.ts'
-import type { Stage } from '../../engine/method/stages.ts'
+import type { CubePosition } from '../../engine/cube/cube-position.ts'
 import type { TryView } from '../../engine/wire/views.ts'
 
 /** One try with all its steps; the first `nHeld` are on the server's record. */
@@ -22,34 +20,29 @@ export type HeldTry = {
   readonly number: number
   readonly steps: readonly Step[]
   readonly nHeld: number
+  /** Whether the server knows of this try; one without a step has to be opened too. */
   readonly isOpen: boolean
 }
 
-/** The try under way is the last one; those before it stay only while the server lacks some of their steps. */
-export type Outbox = { readonly roundId: string; readonly tries: readonly HeldTry[] }
+/**
+ * The try under way is the last one. Before it stand those of which the server lacks something, and the last one that
+ * the server has opened, to which everything can fall back.
+ */
+export type Outbox = { readonly roundId: RoundId; readonly tries: readonly HeldTry[] }
 
-/** What the bench shows of the try under way. */
-export type LocalTry = {
-  readonly number: number
-  readonly steps: readonly Step[]
-  readonly standing: readonly Turn[]
-  /** Counted turns (outer block turn metric). */
-  readonly turns: number
-  readonly position: CubePosition
-  /** The server has said so. */
-  readonly reached: Reached | null
+/** What the bench shows of the try under way. `reached` is what the server has said. */
+export type LocalTry = Try & {
   /** Our own guess, ahead of the server. */
   readonly reachedHere: boolean
   /** Steps that the server has not acknowledged. */
   readonly nWaiting: number
 }
 
-export function anEmptyOutbox(roundId: string): Outbox {
-  return { roundId, tries: [{ number: 1, steps: [], nHeld: 0, isOpen: true }] }
-}
+/** The next message: steps of one try. */
+export type TurnsMessage = { readonly tryNumber: number; readonly from: number; readonly steps: readonly Step[] }
 
 /** @returns what the server holds, together with what this page still has for it (`kept`, from before a reload or a lost connection) */
-export function outboxFromView(roundId: string, mine: TryView | null, kept: Outbox | null): Outbox {
+export function outboxFromView(roundId: RoundId, mine: TryView | null, kept: Outbox | null): Outbox {
   const number = mine?.number ?? 1
   const steps = (mine?.steps ?? []).map(stepOf)
   const held: HeldTry = { number, steps, nHeld: steps.length, isOpen: true }
@@ -60,7 +53,9 @@ export function outboxFromView(roundId: string, mine: TryView | null, kept: Outb
     // Another tab went on, or the server never heard of that try: only a next try that is wholly ours may follow.
     return { roundId, tries: own === undefined && later[0]?.number === number + 1 ? [held, ...later] : [held] }
   }
-  return { roundId, tries: [{ ...held, steps: own.steps }, ...later] }
+  // Behind the goal the server takes nothing more of a try.
+  const isOver = mine !== null && mine.reached !== null
+  return { roundId, tries: [isOver ? held : { ...held, steps: own.steps }, ...later] }
 }
 
 export function withSteps(outbox: Outbox, steps: readonly Step[]): Outbox {
@@ -72,36 +67,38 @@ export function withSteps(outbox: Outbox, steps: readonly Step[]): Outbox {
 export function withNextTry(outbox: Outbox): Outbox | null {
   const number = currentTry(outbox).number + 1
   if (number > TRIES_MAX) return null
-  return { ...outbox, tries: [...outbox.tries.filter(hasNews), { number, steps: [], nHeld: 0, isOpen: false }] }
+  return withoutDone({ ...outbox, tries: [...outbox.tries, { number, steps: [], nHeld: 0, isOpen: false }] })
 }
 
 /** The next message: the steps that the server lacks of the earliest try, or null when it has everything. */
-export function nextMessage(
-  outbox: Outbox,
-  nStepsMax: number,
-): { tryNumber: number; from: number; steps: readonly Step[] } | null {
-  for (const each of outbox.tries) {
-    if (hasNews(each))
-      return { tryNumber: each.number, from: each.nHeld, steps: each.steps.slice(each.nHeld, each.nHeld + nStepsMax) }
-  }
-  return null
+export function nextMessage(outbox: Outbox, nStepsMax: number): TurnsMessage | null {
+  const lacking = outbox.tries.find(hasNews)
+  if (lacking === undefined) return null
+  const { number, nHeld, steps } = lacking
+  return { tryNumber: number, from: nHeld, steps: steps.slice(nHeld, nHeld + nStepsMax) }
 }
 
 /** What the server said of a try. When it holds less than was thought, the rest is simply sent again. */
 export function afterAnswer(outbox: Outbox, answer: TurnsAnswer): Outbox {
   const tries = outbox.tries.map((each): HeldTry => {
     if (each.number !== answer.tryNumber) return each
-    // After the goal the server takes nothing more of this try.
     const steps = answer.reached === null ? each.steps : each.steps.slice(0, answer.held)
     return { ...each, steps, nHeld: Math.min(answer.held, steps.length), isOpen: true }
   })
-  const current = tries[tries.length - 1]
-  return { ...outbox, tries: tries.filter((each) => each === current || hasNews(each)) }
+  return withoutDone({ ...outbox, tries })
 }
 
-/** Gives up whatever the server does not hold. */
+/** The server lacks steps of this try that we thought it held: they are sent again from number `held` on. */
+export function afterGap(outbox: Outbox, tryNumber: number, held: number): Outbox {
+  const tries = outbox.tries.map((each) =>
+    each.number === tryNumber ? { ...each, nHeld: Math.min(each.nHeld, held) } : each,
+  )
+  return { ...outbox, tries }
+}
+
+/** Gives up whatever the server does not hold: its steps, and tries that it has not opened. */
 export function withoutNews(outbox: Outbox): Outbox {
-  const last = currentTry(outbox)
+  const last = outbox.tries[lastOpen(outbox.tries)]
   return { ...outbox, tries: [{ ...last, steps: last.steps.slice(0, last.nHeld) }] }
 }
 
@@ -109,30 +106,33 @@ export function currentTry(outbox: Outbox): HeldTry {
   return outbox.tries[outbox.tries.length - 1]
 }
 
-export function showTry(outbox: Outbox, start: CubePosition, to: Stage, reached: Reached | null): LocalTry {
+/**
+ * Plays the try under way by the rules of the round, as the server will: it ends with the step that reaches the goal.
+ *
+ * @param reached what the server has said of this try
+ */
+export function showTry(
+  outbox: Outbox,
+  start: CubePosition,
+  settings: RoundSettings,
+  reached: Reached | null,
+): LocalTry {
   const { number, steps, nHeld } = currentTry(outbox)
-  const standing = standingTurns(steps)
-  const position = copyCube(start)
-  for (const turn of standing) applyTurn(position, turn)
-  return {
-    number,
-    steps,
-    standing,
-    turns: countOuterBlockTurns(standing),
-    position,
-    reached,
-    reachedHere: steps.length > 0 && goalMet(position, to),
-    nWaiting: steps.length - nHeld,
-  }
+  const empty = anEmptyTry(start, number)
+  const played = playTry(empty, steps, settings, 0)
+  // What the rules refuse is not shown: the server refuses it as well, and then tells what it holds.
+  const shown = played.ok ? played.value.after : empty
+  return { ...shown, reached, reachedHere: shown.reached !== null, nWaiting: steps.length - nHeld }
 }
 
-function standingTurns(steps: readonly Step[]): Turn[] {
-  const standing: Turn[] = []
-  for (const step of steps) {
-    if (step === TAKE_BACK) standing.pop()
-    else standing.push(step)
-  }
-  return standing
+function withoutDone({ roundId, tries }: Outbox): Outbox {
+  const fallBack = lastOpen(tries)
+  const current = tries.length - 1
+  return { roundId, tries: tries.filter((each, index) => index === current || index === fallBack || hasNews(each)) }
+}
+
+function lastOpen(tries: readonly HeldTry[]): number {
+  return tries.map((each) => each.isOpen).lastIndexOf(true)
 }
 
 function hasNews(each: HeldTry): boolean {

@@ -1,22 +1,26 @@
 /**
- * The server's clock, as this page knows it. The page asks the time a few times; the answer that came back fastest tells
- * best how far the two clocks are apart (the server read its clock about half-way). Asked again after every reconnect, when
- * the page becomes visible, and twice a minute, because clocks of cheap machines drift and sleep.
+ * The server's clock, as this page knows it. Asked after every reconnect, when the page becomes visible, and twice a
+ * minute, because clocks of cheap machines drift and sleep.
  */
 
 import { useEffect, useState } from 'react'
+import { type ClockSample, clockOffsetMs } from './clock-offset.ts'
 import { ask, socket } from './socket.ts'
 
+/** Questions of one estimation. */
 const SAMPLES = 5
+/** Far enough apart that one hiccup of the network does not hold up all of them. */
 const BETWEEN_SAMPLES_MS = 120
 const ASK_AGAIN_MS = 30_000
 
-let offsetMs = 0
+/** Null until the first answer. */
+let offsetMs: number | null = null
+let newestEstimation = 0
 let isFollowing = false
 
 /** Milliseconds since 1970 by the server's clock. */
 export function serverNowMs(): number {
-  return Date.now() + offsetMs
+  return Date.now() + (offsetMs ?? 0)
 }
 
 /** The server's clock now, looked at again every `everyMs`. */
@@ -40,17 +44,22 @@ export function followServerClock(): void {
   })
 }
 
+/**
+ * Asks a few times, and corrects the clock at the end, so that one slow answer never makes it jump in a countdown. Only
+ * the very first answer counts at once: until then the page knows nothing.
+ */
 async function estimate(): Promise<void> {
-  let best: { roundTripMs: number; offsetMs: number } | null = null
-  for (let sample = 0; sample < SAMPLES && socket.connected; sample++) {
-    const sentAtMs = Date.now()
+  const estimation = ++newestEstimation
+  const samples: ClockSample[] = []
+  while (samples.length < SAMPLES && socket.connected) {
+    const askedAtMs = Date.now()
     const answer = await ask('clock:ask', {})
-    const roundTripMs = Date.now() - sentAtMs
-    if (!answer.ok) return
-    if (best === null || roundTripMs < best.roundTripMs) {
-      best = { roundTripMs, offsetMs: Math.round(answer.value.serverMs - sentAtMs - roundTripMs / 2) }
-      offsetMs = best.offsetMs
-    }
+    if (!answer.ok) break
+    samples.push({ askedAtMs, answeredAtMs: Date.now(), serverMs: answer.value.serverMs })
+    if (offsetMs === null) offsetMs = clockOffsetMs(samples)
     await new Promise((resolve) => setTimeout(resolve, BETWEEN_SAMPLES_MS))
+    // Begun again meanwhile: on a new connection, or because the page was looked at.
+    if (estimation !== newestEstimation) return
   }
+  if (samples.length > 0) offsetMs = clockOffsetMs(samples)
 }

@@ -3,7 +3,8 @@
 import { io, type Socket } from 'socket.io-client'
 import type { Answer, Answers, BrowserEvents, MessageName, Sent } from '../../engine/wire/from-browser.ts'
 import type { ServerEvents } from '../../engine/wire/from-server.ts'
-import { SOCKET_PATH } from '../../engine/wire/hello.ts'
+import { SOCKET_PATH } from '../../engine/wire/places.ts'
+import type { Refusal } from '../../engine/wire/refusal.ts'
 import { PROTOCOL_VERSION } from '../../engine/wire/version.ts'
 
 /** After this an answer is not waited for any longer; whoever asked asks again. Longer than a slow server's worst second. */
@@ -23,17 +24,47 @@ export const socket: Socket<ServerEvents, BrowserEvents> = io({
   auth: { protocol: PROTOCOL_VERSION },
 })
 
-/** Sends a message and waits for its answer. No answer is an answer too: `server/going-away`, and nothing is known of what became of it. */
+/** `emitWithAck` with the answer of each message: Socket.IO's own type loses which belongs to which. */
+type Asking = {
+  emitWithAck<Name extends MessageName>(name: Name, message: Sent<Name>): Promise<Answer<Answers[Name]>>
+}
+
+const NO_ANSWER = { ok: false, error: { code: 'server/going-away' } } as const
+
+/**
+ * Sends a message and waits for its answer. No answer is an answer too: `server/going-away`, and nothing is known of what
+ * became of it. Without a connection nothing is sent, not even later: it would arrive before the page has said who it is.
+ */
 export async function ask<Name extends MessageName>(name: Name, message: Sent<Name>): Promise<Answer<Answers[Name]>> {
+  if (!socket.connected) return NO_ANSWER
   try {
-    const emit = socket.timeout(ANSWER_MS_MAX).emitWithAck as unknown as (
-      name: Name,
-      message: Sent<Name>,
-    ) => Promise<Answer<Answers[Name]>>
-    return await emit.call(socket.timeout(ANSWER_MS_MAX), name, message)
+    return await (socket.timeout(ANSWER_MS_MAX) as unknown as Asking).emitWithAck(name, message)
   } catch {
-    return { ok: false, error: { code: 'server/going-away' } }
+    return NO_ANSWER
   }
+}
+
+/** Connects, unless the page is connected already. @returns why there is no connection after a while, or null */
+export function connect(): Promise<Refusal | null> {
+  if (socket.connected) return Promise.resolve(null)
+  return new Promise((resolve) => {
+    const timer = setTimeout(() => settle(NO_ANSWER.error), ANSWER_MS_MAX)
+    const onConnect = () => settle(null)
+    const onRefused = (fault: Error) => {
+      const refusal = refusalIn(fault)
+      // Any other fault may pass; the socket goes on trying.
+      if (refusal?.code === 'wire/out-of-date') settle(refusal)
+    }
+    function settle(outcome: Refusal | null): void {
+      clearTimeout(timer)
+      socket.off('connect', onConnect)
+      socket.off('connect_error', onRefused)
+      resolve(outcome)
+    }
+    socket.on('connect', onConnect)
+    socket.on('connect_error', onRefused)
+    socket.connect()
+  })
 }
 
 type Listeners = {
@@ -49,8 +80,7 @@ export function followConnection({ onConnected, onLost, onOutOfDate }: Listeners
   socket.on('connect', onConnected)
   socket.on('disconnect', onLost)
   socket.on('connect_error', (fault) => {
-    const code = (fault as { data?: { code?: string } }).data?.code
-    if (code === 'wire/out-of-date') {
+    if (refusalIn(fault)?.code === 'wire/out-of-date') {
       onOutOfDate()
       return
     }
@@ -58,4 +88,9 @@ export function followConnection({ onConnected, onLost, onOutOfDate }: Listeners
     // A refused handshake is not tried again by itself.
     if (!socket.active) setTimeout(() => socket.connect(), BACK_SOON_MS)
   })
+}
+
+/** What the server said when it refused the handshake; nothing when it was never reached. */
+function refusalIn(fault: Error): Refusal | undefined {
+  return (fault as Error & { data?: Refusal }).data
 }

@@ -33,7 +33,8 @@ export function roundClockWords(t: TFunction, round: RoundView, nowMs: number): 
     case 'paused':
       return t('board:paused')
     case 'ended':
-      return t('board:over')
+      // What the clock shows then: nought left, or else what was played.
+      return t(clock.reason === 'teacher' || settings.timeLimitMs === null ? 'board:overPlayed' : 'board:over')
     case 'void':
       return t('board:void')
     default:

@@ -18,6 +18,7 @@ export class PretendClasses {
   readonly #parts: LiveParts
   readonly #pretendKey: string
   readonly #classes = new Map<RoomId, PretendStudent[]>()
+  readonly #seating = new Map<RoomId, Promise<Result<null, Refusal>>>()
   /** Address of this server on loopback; known once it listens. */
   url: string | null = null
 
@@ -26,10 +27,18 @@ export class PretendClasses {
     this.#pretendKey = pretendKey
   }
 
-  /** Seats the class; pressing twice seats one class. */
-  async seat(room: LiveRoom): Promise<Result<null, Refusal>> {
-    if (this.#classes.has(room.facts.id)) return ok(null)
-    if (room.settings.from < 4) return err({ code: 'room/pretend-stage' })
+  /** Seats the class, all of it or nobody; pressing twice seats one class. */
+  seat(room: LiveRoom): Promise<Result<null, Refusal>> {
+    const underWay = this.#seating.get(room.facts.id)
+    if (underWay !== undefined) return underWay
+    if (this.#classes.has(room.facts.id)) return Promise.resolve(ok(null))
+    if (room.settings.from < 4) return Promise.resolve(err({ code: 'room/pretend-stage' }))
+    const seating = this.#seat(room).finally(() => this.#seating.delete(room.facts.id))
+    this.#seating.set(room.facts.id, seating)
+    return seating
+  }
+
+  async #seat(room: LiveRoom): Promise<Result<null, Refusal>> {
     const students = SKILLS.map((_, index) => this.#newStudent(index))
     this.#classes.set(room.facts.id, students)
     const refusals = await Promise.all(
@@ -40,7 +49,26 @@ export class PretendClasses {
       }),
     )
     const refusal = refusals.find((each) => each !== null)
-    return refusal === undefined || refusal === null ? ok(null) : err(refusal)
+    // Sent home while it was coming in: whoever was behind the door by then goes too.
+    const isStillWanted = this.#classes.get(room.facts.id) === students
+    if ((refusal === undefined || refusal === null) && isStillWanted) return ok(null)
+    for (const student of students) student.stop()
+    if (isStillWanted) this.#classes.delete(room.facts.id)
+    const gone = await this.#removeSeats(room)
+    return refusal === undefined || refusal === null ? gone : err(refusal)
+  }
+
+  /** Sends the class home and gives its seats up. */
+  unseat(room: LiveRoom): Promise<Result<null, Refusal>> {
+    this.sendHome(room)
+    return this.#removeSeats(room)
+  }
+
+  async #removeSeats(room: LiveRoom): Promise<Result<null, Refusal>> {
+    const seats = [...room.seats.values()].filter((seat) => seat.pretend)
+    const removed = await Promise.all(seats.map((seat) => room.remove(seat.id)))
+    const refused = removed.find((each) => !each.ok && each.error.code !== 'room/no-such-seat')
+    return refused === undefined || refused.ok ? ok(null) : refused
   }
 
   /** After a restart: the simulated students that the record kept come back to their seats. */

@@ -14,7 +14,7 @@ import { goalMet } from '../../../engine/method/goals.ts'
 import type { Stage } from '../../../engine/method/stages.ts'
 import type { Answer, BrowserEvents } from '../../../engine/wire/from-browser.ts'
 import type { ServerEvents } from '../../../engine/wire/from-server.ts'
-import { SOCKET_PATH } from '../../../engine/wire/hello.ts'
+import { SOCKET_PATH } from '../../../engine/wire/places.ts'
 import type { Refusal } from '../../../engine/wire/refusal.ts'
 import { PROTOCOL_VERSION } from '../../../engine/wire/version.ts'
 import type { BenchView } from '../../../engine/wire/views.ts'
@@ -61,14 +61,16 @@ export class PretendStudent {
 
   /** @returns null when seated */
   async join(code: string, name: string): Promise<Refusal | null> {
-    const answer = await this.#socket.timeout(ANSWER_MS_MAX).emitWithAck('seat:join', { code, name })
-    return this.#seated(answer)
+    return this.#seated(
+      await this.#socket.timeout(ANSWER_MS_MAX).emitWithAck('seat:join', { code, name }).catch(noAnswer),
+    )
   }
 
   /** Back on a seat that the record kept over a restart. */
   async comeBack(seatId: SeatId): Promise<Refusal | null> {
-    const answer = await this.#socket.timeout(ANSWER_MS_MAX).emitWithAck('seat:resume', { token: seatId })
-    return this.#seated(answer)
+    return this.#seated(
+      await this.#socket.timeout(ANSWER_MS_MAX).emitWithAck('seat:resume', { token: seatId }).catch(noAnswer),
+    )
   }
 
   stop(): void {
@@ -171,4 +173,8 @@ export class PretendStudent {
   #wait(ms: number): Promise<void> {
     return new Promise((resolve) => setTimeout(resolve, ms).unref())
   }
+}
+
+function noAnswer(): Answer<never> {
+  return { ok: false, error: { code: 'server/going-away' } }
 }

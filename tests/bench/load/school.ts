@@ -1,7 +1,7 @@
 /** A school in front of a real server: rooms with students, and for each room a desk and a projector that watch. */
 
 import { COUNTDOWN_MS } from '../../../engine/contest/limits.ts'
-import { DESK_ENTER_PATH, SOCKET_PATH } from '../../../engine/wire/hello.ts'
+import { DESK_ENTER_PATH, SOCKET_PATH } from '../../../engine/wire/places.ts'
 import { PROTOCOL_VERSION } from '../../../engine/wire/version.ts'
 import type { DeskView, Tick } from '../../../engine/wire/views.ts'
 import { Latencies } from './latencies.ts'

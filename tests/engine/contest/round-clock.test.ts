@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest'
 import { type ClockEvent, changeClock } from '../../../engine/contest/change-clock.ts'
 import { countdownMs, leftMs, playedMs } from '../../../engine/contest/round-clock.ts'
 import type { Round } from '../../../engine/contest/round-state.ts'
+import { SEED } from '../cube/arbitraries.ts'
 import { aRound } from './a-round.ts'
 
 function changed(round: Round, ...events: ClockEvent[]): Round {
@@ -36,13 +37,19 @@ describe('the clock', () => {
     expect([playedMs(still.clock, 40_000), leftMs(still.clock, 40_000)]).toEqual([10_000, 50_000])
     const goesOn = changed(still, resumed(40_000)).clock
     expect([playedMs(goesOn, 41_000), leftMs(goesOn, 41_000)]).toEqual([11_000, 49_000])
-    const early = changed(
-      aRound({ phase: 'ready' }),
-      { kind: 'started', startsAtMs: 3_000 },
-      paused(1_000),
-      resumed(11_000),
-    ).clock
+    const beforeSignal = changed(aRound({ phase: 'ready' }), { kind: 'started', startsAtMs: 3_000 }, paused(1_000))
+    expect([playedMs(beforeSignal.clock, 9_000), leftMs(beforeSignal.clock, 9_000)]).toEqual([0, 60_000])
+    const early = changed(beforeSignal, resumed(11_000)).clock
     expect([countdownMs(early, 11_000), leftMs(early, 11_000)]).toEqual([2_000, 60_000])
+  })
+
+  test('[RO3] the signal keeps its moment through later pauses, so who came in after it stays late', () => {
+    const begun = changed(aRound({ phase: 'ready' }), { kind: 'started', startsAtMs: 3_000 })
+    expect(changed(begun, paused(10_000), resumed(40_000)).signalAtMs).toBe(3_000)
+    expect(changed(begun, { kind: 'outage', fromMs: 10_000, toMs: 40_000 }).signalAtMs).toBe(3_000)
+    // A pause in the countdown puts the signal itself off.
+    expect(changed(begun, paused(1_000), resumed(11_000)).signalAtMs).toBe(13_000)
+    expect(changed(begun, { kind: 'outage', fromMs: 1_000, toMs: 11_000 }).signalAtMs).toBe(13_000)
   })
 
   test('[RO8] an outage is taken out like a pause; during a pause it changes nothing', () => {
@@ -62,6 +69,15 @@ describe('the clock', () => {
     expect(changed(aRound(), paused(5_000), { kind: 'ended', atMs: 20_000, reason: 'teacher' }).clock).toMatchObject({
       endedAtMs: 5_000,
     })
+  })
+
+  test('[RO9] a pause that comes after the end, before that is noticed, finds nothing left to play', () => {
+    const tooLate = changed(aRound(), paused(60_050))
+    expect([playedMs(tooLate.clock, 70_000), leftMs(tooLate.clock, 70_000)]).toEqual([60_000, 0])
+    expect(changed(tooLate, { kind: 'ended', atMs: 80_000, reason: 'teacher' }).clock).toMatchObject({
+      endedAtMs: 60_000,
+    })
+    expect(leftMs(changed(tooLate, resumed(90_000)).clock, 90_000)).toBe(0)
   })
 
   test('[RO10] whatever pauses and outages there are, the whole limit is played, no more and no less', () => {
@@ -84,7 +100,7 @@ describe('the clock', () => {
         expect(playedMs(round.clock, nowMs) + (leftMs(round.clock, nowMs) ?? 0)).toBe(60_000)
         expect(playedMs(round.clock, nowMs)).toBe(all.reduce((sum, each) => sum + each.playMs, 0))
       }),
-      { seed: 20261125 },
+      { seed: SEED },
     )
   })
 

@@ -7,6 +7,7 @@ import { TRIES_MAX, TRY_STEPS_MAX } from '../../../engine/contest/limits.ts'
 import type { Round } from '../../../engine/contest/round-state.ts'
 import { STEP_NAMES, type StepName } from '../../../engine/contest/steps.ts'
 import { takeTurns } from '../../../engine/contest/take-turns.ts'
+import { SEED } from '../cube/arbitraries.ts'
 import { ADA, aRound, BO, SOLUTION, sent } from './a-round.ts'
 
 function taken(round: Round, ...events: ReturnType<typeof sent>[]): Round {
@@ -170,8 +171,39 @@ describe('sending again', () => {
         expect(kept?.turns).toBe(expected?.turns)
         expect([...(kept?.position ?? [])]).toEqual([...(expected?.position ?? [])])
       }),
-      { seed: 20261125, numRuns: 300 },
+      { seed: SEED, numRuns: 300 },
     )
+  })
+
+  const throughTheGoal: StepName[] = [...SOLUTION, 'R', 'U']
+  const afterGoal = taken(aRound(), sent(throughTheGoal))
+
+  test('[TU1] steps behind the goal are left off each time that they are sent, and the answer is the same', () => {
+    const first = takeTurns(aRound(), sent(throughTheGoal))
+    const again = takeTurns(afterGoal, sent(throughTheGoal, { atMs: 2_000 }))
+    expect(again).toMatchObject({ ok: true, value: { fresh: null } })
+    expect(again.ok && again.value.answer).toEqual(first.ok && first.value.answer)
+  })
+
+  test('[TU1] a try that reached the goal is answered so even when the next one has begun', () => {
+    const next = taken(afterGoal, sent(['L'], { tryNumber: 2 }))
+    for (const steps of [SOLUTION, throughTheGoal]) {
+      expect(takeTurns(next, sent(steps, { atMs: 2_000 }))).toMatchObject({
+        ok: true,
+        value: { fresh: null, answer: { tryNumber: 1, held: 6, reached: { turns: 6, momentMs: 1_000 } } },
+      })
+    }
+  })
+
+  test('[TU1] a try that was opened without a step is known, even after the end', () => {
+    const opened = taken(aRound(), sent(['R']), sent([], { tryNumber: 2 }))
+    const over = changeClock(opened, { kind: 'ended', atMs: 2_000, reason: 'teacher' })
+    if (!over.ok) throw new Error('it can end')
+    expect(takeTurns(over.value, sent([], { tryNumber: 2, atMs: 9_000 }))).toMatchObject({
+      ok: true,
+      value: { fresh: null, answer: { tryNumber: 2, held: 0 } },
+    })
+    expect(codeOf(aRound(), sent([], { atMs: 90_000 }))).toBe('contest/round-over')
   })
 
   test('[TU5] what one student sends changes no other player', () => {

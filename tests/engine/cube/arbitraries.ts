@@ -6,7 +6,7 @@ import { type CubePosition, solvedCube } from '../../../engine/cube/cube-positio
 import { parseTurns } from '../../../engine/cube/parse-turns.ts'
 import { ALL_TURNS, FACE_TURNS, type Turn } from '../../../engine/cube/turns.ts'
 
-/** Every property runs with this seed, so that a run can be repeated; the number of the build is not chance. */
+/** Every property runs with this seed, so that a run that failed can be repeated. */
 export const SEED = 20_251_125
 
 export const aTurn: fc.Arbitrary<Turn> = fc.constantFrom(...ALL_TURNS)

@@ -17,9 +17,13 @@ export type ServerProcess = {
   kill(signal: NodeJS.Signals): Promise<{ code: number | null; signal: NodeJS.Signals | null }>
 }
 
-/** Starts the server from source and waits until it says where to go. */
-export async function aProcess(env: Record<string, string>): Promise<ServerProcess> {
-  const { child, output, exited } = spawnServer(env)
+/**
+ * Starts the server from source and waits until it says where to go.
+ *
+ * @param through a command that starts it, such as a tracer; the process has to stay our own child
+ */
+export async function aProcess(env: Record<string, string>, through: readonly string[] = []): Promise<ServerProcess> {
+  const { child, output, exited } = spawnServer(env, through)
   await new Promise<void>((resolve, reject) => {
     const timer = setTimeout(() => reject(new Error(`not ready in time:\n${output()}`)), READY_MS_MAX)
     child.stdout?.on('data', () => {
@@ -52,8 +56,9 @@ export async function aRefusal(env: Record<string, string>): Promise<{ code: num
   return { code, output: output() }
 }
 
-function spawnServer(env: Record<string, string>) {
-  const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], {
+function spawnServer(env: Record<string, string>, through: readonly string[] = []) {
+  const [command, ...args] = [...through, process.execPath, '--import', 'tsx', 'server/main.ts']
+  const child = spawn(command, args, {
     cwd: ROOT,
     env: { ...process.env, HOST: '127.0.0.1', PORT: '0', LOG_LEVEL: 'warn', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],

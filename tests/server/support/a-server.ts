@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import pino from 'pino'
 import { type App, createApp } from '../../../server/app.ts'
+import { MessageLimits } from '../../../server/live/message-limits.ts'
 import type { DurableRecord } from '../../../server/store/record.ts'
 import { openSqliteRecord } from '../../../server/store/sqlite-record.ts'
 
@@ -15,6 +16,8 @@ export type TestServer = {
   readonly dataDir: string
   /** Moves the server's clock ahead. */
   advance(ms: number): void
+  /** By how much it is ahead. */
+  aheadMs(): number
   /** Stops in order and keeps the data. */
   stop(): Promise<void>
   /** Stops, and throws the data away. */
@@ -26,9 +29,17 @@ type Wishes = {
   wrapRecord?: (record: DurableRecord) => DurableRecord
   webDir?: string
   aheadMs?: number
+  /** Everybody may say as much as they like. */
+  unlimited?: boolean
 }
 
 export const THREAD_FROM_SOURCE = new URL('../../../server/store/sqlite-thread-from-source.mjs', import.meta.url)
+
+class NoLimits extends MessageLimits {
+  override waitMs = async () => null
+  override joinWaitMs = async () => null
+  override codeWaitMs = async () => null
+}
 
 export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
   const dataDir = wishes.dataDir ?? mkdtempSync(join(tmpdir(), 'fairturn-test-'))
@@ -42,12 +53,14 @@ export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
     webDir: wishes.webDir ?? join(dataDir, 'no-pages'),
     publicUrl: null,
     addresses: () => ['192.0.2.7:3000'],
+    ...(wishes.unlimited === true ? { limits: new NoLimits() } : {}),
   })
+  await app.restore()
   await new Promise<void>((resolve) => app.http.listen(0, '127.0.0.1', resolve))
   const address = app.http.address()
   if (address === null || typeof address !== 'object') throw new Error('the test server has no port')
   const url = `http://127.0.0.1:${address.port}`
-  await app.begin(url)
+  app.begin(url)
   let isStopped = false
   const stop = async () => {
     if (isStopped) return
@@ -62,6 +75,7 @@ export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
     advance: (ms) => {
       aheadMs += ms
     },
+    aheadMs: () => aheadMs,
     stop,
     end: async () => {
       await stop()

@@ -6,7 +6,7 @@ import type { RoundSettings } from '../../../engine/contest/round-settings.ts'
 import type { StepName } from '../../../engine/contest/steps.ts'
 import type { Answer, Answers, BrowserEvents, MessageName, Sent } from '../../../engine/wire/from-browser.ts'
 import type { ServerEvents } from '../../../engine/wire/from-server.ts'
-import { DESK_ENTER_PATH, SOCKET_PATH } from '../../../engine/wire/hello.ts'
+import { DESK_ENTER_PATH, SOCKET_PATH } from '../../../engine/wire/places.ts'
 import { PROTOCOL_VERSION } from '../../../engine/wire/version.ts'
 import type { BenchView, DeskView } from '../../../engine/wire/views.ts'
 import type { TestServer } from './a-server.ts'
@@ -90,9 +90,13 @@ export async function signIn(server: Desk): Promise<string> {
   return cookie.split(';')[0]
 }
 
-/** A teacher at the desk of a new room. */
-export async function aTeacher(server: Desk, settings: Partial<RoundSettings> = {}): Promise<Teacher> {
-  const cookie = await signIn(server)
+/** A teacher at the desk of a new room. `session`: of a teacher who has signed in already. */
+export async function aTeacher(
+  server: Desk,
+  settings: Partial<RoundSettings> = {},
+  session?: string,
+): Promise<Teacher> {
+  const cookie = session ?? (await signIn(server))
   const client = connect(server, { cookie })
   await mustAsk(client, 'desk:enter', {})
   const { desk } = await mustAsk(client, 'room:open', {})

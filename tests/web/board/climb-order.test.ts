@@ -8,27 +8,27 @@ const order = (text: string) => text.split('')
 
 describe('nextOrder', () => {
   test.each([
-    // shown, target, movers at once, next
+    // shown, target, climbers at once, next
     ['abcd', 'abcd', 3, 'abcd'],
     ['abcd', 'dabc', 3, 'dabc'],
     ['abcdef', 'fedabc', 1, 'fabcde'],
     ['abcdef', 'fedabc', 2, 'feabcd'],
     ['abcdef', 'fedabc', 3, 'fedabc'],
-  ])('[BO5] %s on the way to %s, %i at once, becomes %s', (shown, target, nMovers, next) => {
-    expect(nextOrder(order(shown), order(target), nMovers).join('')).toBe(next)
+  ])('[BO5] %s on the way to %s, %i at once, becomes %s', (shown, target, nClimbers, next) => {
+    expect(nextOrder(order(shown), order(target), nClimbers).join('')).toBe(next)
   })
 
-  test('[BO5] it ends at the target, never moves more than it may, and loses nobody', () => {
+  test('[BO5] it ends at the target, no more climb at once than may, and loses nobody', () => {
     const twoOrders = fc
       .uniqueArray(fc.integer({ min: 0, max: 99 }).map(String), { minLength: 1, maxLength: 30 })
       .chain((ids) => fc.tuple(shuffled(ids), shuffled(ids)))
     fc.assert(
-      fc.property(twoOrders, fc.integer({ min: 1, max: 4 }), ([from, target], nMovers) => {
+      fc.property(twoOrders, fc.integer({ min: 1, max: 4 }), ([from, target], nClimbers) => {
         let shown: readonly string[] = from
         for (let step = 0; step <= from.length && !sameOrder(shown, target); step++) {
-          const next = nextOrder(shown, target, nMovers)
+          const next = nextOrder(shown, target, nClimbers)
           expect([...next].sort()).toEqual([...target].sort())
-          expect(nMoved(shown, next)).toBeLessThanOrEqual(nMovers)
+          expect(nClimbed(shown, next)).toBeLessThanOrEqual(nClimbers)
           shown = next
         }
         expect(shown).toEqual(target)
@@ -50,7 +50,7 @@ describe('withMembersOf', () => {
 })
 
 /** Lanes outside a longest part that keeps its order. */
-function nMoved(before: readonly string[], after: readonly string[]): number {
+function nClimbed(before: readonly string[], after: readonly string[]): number {
   const places = after.map((id) => before.indexOf(id))
   const longest: number[] = []
   for (const place of places) {

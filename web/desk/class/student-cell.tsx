@@ -6,13 +6,16 @@ import { Sign } from '../../ui/signs.tsx'
 import type { StudentState } from './class-state.ts'
 import styles from './student-cell.module.css'
 
+/** Letters of a word that would be broken beside the signs. */
+const LONG_WORD = 10
+
 export function StudentCell({ student, onOpen }: { student: StudentState; onOpen: () => void }) {
   const { t } = useTranslation()
   const { seat, signs, best, turns } = student
   return (
     <li className={classNames(styles.cell, !seat.here && styles.away)}>
       <button type="button" className={styles.open} onClick={onOpen}>
-        <span className={styles.name}>{seat.name}</span>
+        <span className={classNames(styles.name, longestWord(seat.name) >= LONG_WORD && styles.long)}>{seat.name}</span>
         <span className={styles.signs}>
           {signs.map((sign) => (
             <Sign key={sign} of={sign} label={t(`common:sign.${sign}`)} />
@@ -31,4 +34,8 @@ export function StudentCell({ student, onOpen }: { student: StudentState; onOpen
       </button>
     </li>
   )
+}
+
+function longestWord(name: string): number {
+  return Math.max(...name.split(/[ -]/).map((word) => [...word].length))
 }

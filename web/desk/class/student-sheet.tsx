@@ -1,9 +1,10 @@
 /** One student, opened: what there is to know, another name, or out of the room. */
 
-import { type FormEvent, useId, useState } from 'react'
+import { type FormEvent, useId, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { SeatId } from '../../../engine/contest/ids.ts'
-import { readStudentName } from '../../../engine/contest/student-name.ts'
+import { nameKey, readStudentName } from '../../../engine/contest/student-name.ts'
+import type { Refusal } from '../../../engine/wire/refusal.ts'
 import { refusalWords } from '../../parts/refusal-words.ts'
 import { AskFirst } from '../../ui/ask-first.tsx'
 import { Button } from '../../ui/button.tsx'
@@ -15,12 +16,14 @@ import styles from './student-sheet.module.css'
 
 type StudentSheetProps = {
   student: StudentState
+  /** Names of the others in the room. */
+  otherNames: readonly string[]
   onRename: (id: SeatId, name: string) => void
   onRemove: (id: SeatId) => void
   onClose: () => void
 }
 
-export function StudentSheet({ student, onRename, onRemove, onClose }: StudentSheetProps) {
+export function StudentSheet({ student, otherNames, onRename, onRemove, onClose }: StudentSheetProps) {
   const { t } = useTranslation()
   const [asksToRemove, setAsksToRemove] = useState(false)
   const { seat, turns, tryNumber, best, signs } = student
@@ -62,7 +65,12 @@ export function StudentSheet({ student, onRename, onRemove, onClose }: StudentSh
           {best !== null && <dd className={styles.moment}>{formatClock(best.momentMs, 'up')}</dd>}
         </div>
       </dl>
-      <RenameStudent name={seat.name} onRename={(name) => onRename(seat.seatId, name)} onDone={onClose} />
+      <RenameStudent
+        name={seat.name}
+        otherNames={otherNames}
+        onRename={(name) => onRename(seat.seatId, name)}
+        onDone={onClose}
+      />
       <div>
         <Button look="quiet" icon="cross" onClick={() => setAsksToRemove(true)}>
           {t('desk:student.remove')}
@@ -74,10 +82,12 @@ export function StudentSheet({ student, onRename, onRemove, onClose }: StudentSh
 
 function RenameStudent({
   name,
+  otherNames,
   onRename,
   onDone,
 }: {
   name: string
+  otherNames: readonly string[]
   onRename: (name: string) => void
   onDone: () => void
 }) {
@@ -85,10 +95,17 @@ function RenameStudent({
   const ids = { field: useId(), words: useId() }
   const [typed, setTyped] = useState(name)
   const [refusal, setRefusal] = useState<string | null>(null)
+  const field = useRef<HTMLInputElement>(null)
+  const refuse = (why: Refusal) => {
+    setRefusal(refusalWords(t, why))
+    field.current?.focus()
+  }
   const rename = (event: FormEvent) => {
     event.preventDefault()
     const read = readStudentName(typed)
-    if (!read.ok) return setRefusal(refusalWords(t, read.error))
+    if (!read.ok) return refuse(read.error)
+    // Said here, beside the field; the server would say it when the dialog is gone.
+    if (otherNames.some((other) => nameKey(other) === nameKey(read.value))) return refuse({ code: 'name/taken' })
     if (read.value !== name) onRename(read.value)
     onDone()
   }
@@ -97,6 +114,7 @@ function RenameStudent({
       <label htmlFor={ids.field}>{t('desk:student.name')}</label>
       <div className={styles.row}>
         <input
+          ref={field}
           id={ids.field}
           value={typed}
           autoComplete="off"

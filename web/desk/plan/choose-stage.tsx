@@ -6,6 +6,7 @@ import type { RoundSettings } from '../../../engine/contest/round-settings.ts'
 import { STAGES, type Stage } from '../../../engine/method/stages.ts'
 import { GoalPicture } from '../../cube/goal-picture.tsx'
 import { stageWords } from '../../parts/stage-words.ts'
+import { classNames } from '../../ui/class-names.ts'
 import { stagesFrom, withLastStage, withStage } from '../change-settings.ts'
 import styles from './choose-stage.module.css'
 
@@ -24,7 +25,14 @@ export function ChooseStage({ settings, onChange }: ChooseProps) {
         {STAGES.map((stage) => {
           const words = stageWords(t, stage, settings.baseColour)
           return (
-            <label key={stage} className={styles.stage}>
+            <label
+              key={stage}
+              className={classNames(
+                styles.stage,
+                settings.from < stage && stage <= settings.to && styles.inSpan,
+                settings.from < stage && stage === settings.to && styles.endOfSpan,
+              )}
+            >
               <input
                 type="radio"
                 name={name}

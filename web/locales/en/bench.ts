@@ -11,7 +11,7 @@ export const bench = {
 
   waiting: {
     room: 'Room {{code}}',
-    title: 'You are in, {{name}}',
+    title: 'You\u00a0are\u00a0in, {{name}}',
     sentence: 'The round starts soon. Until then, turn as you like: it does not count.',
     how: 'Drag a sticker or press a key to turn. Drag beside the cube to look around.',
     cube: 'A cube to turn as you like',
@@ -107,8 +107,9 @@ export const bench = {
 
   startAgain: {
     title: 'Start again?',
-    sentence_one: 'Your {{count}} turn of this try goes away. Your best try stays.',
-    sentence_other: 'Your {{count}} turns of this try go away. Your best try stays.',
+    sentence_one: 'Your {{count}} turn of this try goes away.',
+    sentence_other: 'Your {{count}} turns of this try go away.',
+    bestStays: 'Your best try stays.',
     keep: 'Keep going',
     again: 'Start again',
   },

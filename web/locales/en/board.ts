@@ -18,17 +18,24 @@ export const board = {
   paused: 'paused',
   beforeTheSignal: 'get ready',
   over: 'The round is over',
+  overPlayed: 'played. The round is over.',
   void: 'struck out',
   reached_one: 'of {{count}} reached',
   reached_other: 'of {{count}} reached',
   roomCode: 'Room code',
   lateRoomCode: 'Late? Room code',
   locked: 'Room code (locked)',
+  closed: 'The room is closed.',
 
   countdown: 'Starts in {{count}}',
   covered: {
     title: 'Covered',
     sentence: 'The lanes are shown when the round is over.',
+    own: 'All see their own result. The teacher has the list.',
+  },
+  nobody: {
+    title: 'Nobody is here yet',
+    sentence: 'Come in with the room code.',
   },
   voided: {
     title: 'Struck out',

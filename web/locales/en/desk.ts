@@ -141,6 +141,7 @@ export const desk = {
     pretendStage: 'The pretend class knows only stages 4 to 7. Choose one of them first.',
     pretendHere: 'Simulated students are here. They are marked everywhere and their turns are nobody’s record.',
     close: 'Close the room',
+    closeRoundIsOn: 'End the round first.',
     closeAsk: {
       title: 'Close room {{code}}?',
       sentence: 'Everybody leaves it, and the code stops working.',

@@ -8,3 +8,8 @@ import { join } from './join.ts'
 import { refusals } from './refusals.ts'
 
 export const en = { bench, board, common, desk, join, refusals } as const
+
+/** What every language has to have: the keys of this one. */
+export type Catalogue = Words<typeof en>
+
+type Words<Text> = { readonly [Key in keyof Text]: Text[Key] extends string ? string : Words<Text[Key]> }

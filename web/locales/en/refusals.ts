@@ -25,7 +25,7 @@ export const refusals = {
   'desk/link-used': 'This desk link was used already. Start the server again: it prints a new one.',
   'viewer/no-such-room': 'This board is closed. Open it again from the desk.',
   'store/saving-paused': 'Saving is paused. Your turns are kept here and sent again. Nothing is lost.',
-  'server/going-away': 'No answer from the server just now. It is asked again.',
+  'server/going-away': 'No answer from the server just now. Try once more.',
   'server/fault': 'Something went wrong on our side. Try once more.',
   'contest/no-such-round': 'This round is not played any more.',
   'contest/not-started': 'The round has not started yet.',

@@ -1,6 +1,6 @@
 /**
- * How large a lane is drawn. One turn is the side of one square, and that side follows from the height of the page and
- * the number of rows alone, so it stays the same through a round. Nothing is ever stretched.
+ * How large a lane is drawn. One turn is the side of one square, and that side follows from the page and the number of
+ * rows alone, so it stays the same through a round. Nothing is ever stretched.
  */
 
 import type { BoxSize } from '../../ui/box-size.ts'
@@ -36,22 +36,42 @@ const NAME_SHARE_MIN = 0.21
 const NAME_SHARE_MAX = 0.33
 /** Names never take more of the width than this, whatever the height. */
 const NAME_WIDTH_SHARE_MAX = 0.27
+/** Room for so many turns at least, or in a small class all lanes would end torn off at the same place and tell nothing. */
+const SQUARES_MIN = 28
+/** With squares that had to be small, names and figures need not be as small as they. */
+const TYPE_PER_SQUARE_MAX = 1.35
 /** Mean width of a letter in parts of the size of type, a little more than measured. */
 const LETTER_WIDTH = 0.57
 /** Below this many pixels a row cannot be read; the page scrolls instead. */
 const ROW_PX_MIN = 17
+/** Smaller squares cannot be told apart. */
+const SQUARE_PX_MIN = 12
 
 export function measureLanes({ widthPx, heightPx, nRows, longestName }: LanePage): LaneMeasures {
   const isRoomy = nRows <= ROOMY_ROWS_MAX
   const rulerPx = Math.round(Math.max(30, heightPx * RULER_SHARE))
   const placePx = Math.round(Math.max(34, heightPx * PLACE_SHARE))
-  const rowPx = Math.max(ROW_PX_MIN, Math.floor((heightPx - rulerPx - heightPx * FOOT_SHARE) / nRows))
-  const squarePx = isRoomy ? Math.floor(rowPx / 2) : rowPx
-  const typePx = rowPx * (isRoomy ? 0.52 : 0.76)
-  const wishedPx = longestName * LETTER_WIDTH * typePx
-  const namePx = Math.round(
-    Math.min(Math.max(wishedPx, heightPx * NAME_SHARE_MIN), heightPx * NAME_SHARE_MAX, widthPx * NAME_WIDTH_SHARE_MAX),
+  const rowRoomPx = Math.max(ROW_PX_MIN, Math.floor((heightPx - rulerPx - heightPx * FOOT_SHARE) / nRows))
+  const typeRoomPx = rowRoomPx * (isRoomy ? 0.52 : 0.76)
+  const nameWidth = (typePx: number) =>
+    Math.round(
+      Math.min(
+        Math.max(longestName * LETTER_WIDTH * typePx, heightPx * NAME_SHARE_MIN),
+        heightPx * NAME_SHARE_MAX,
+        widthPx * NAME_WIDTH_SHARE_MAX,
+      ),
+    )
+  const squarePx = Math.max(
+    SQUARE_PX_MIN,
+    Math.min(
+      isRoomy ? Math.floor(rowRoomPx / 2) : rowRoomPx,
+      Math.floor((widthPx - placePx - nameWidth(typeRoomPx)) / SQUARES_MIN),
+    ),
   )
+  // As much above a bar as below it, in whole pixels.
+  const rowPx = rowRoomPx - ((rowRoomPx - squarePx) % 2)
+  const typePx = Math.min(typeRoomPx, squarePx * TYPE_PER_SQUARE_MAX)
+  const namePx = nameWidth(typePx)
   const nSquares = Math.max(8, Math.floor((widthPx - placePx - namePx) / squarePx))
   return { isRoomy, rowPx, squarePx, nSquares, rulerPx, placePx, namePx, typePx }
 }

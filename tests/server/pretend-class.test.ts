@@ -1,0 +1,82 @@
+/** The simulated class comes and goes as a whole. Rules PC: tests/RULES.md. */
+
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { ownAddress } from '../../server/http/local-addresses.ts'
+import { SKILLS } from '../../server/live/pretend/pretend-mind.ts'
+import { TestDisk } from './support/a-disk.ts'
+import { aServer, type TestServer } from './support/a-server.ts'
+import { expectSameAfterRestart } from './support/after-restart.ts'
+import { aStudent, ask, aTeacher, mustAsk, sendEverybodyHome, until } from './support/people.ts'
+
+let disk: TestDisk
+let server: TestServer
+beforeEach(async () => {
+  disk = new TestDisk()
+  server = await aServer({ wrapRecord: disk.wrap })
+})
+afterEach(async () => {
+  sendEverybodyHome()
+  await server.end()
+})
+
+describe('a pretend class', () => {
+  test('[PC1] asked for twice at once it comes once, beside students who have its names', async () => {
+    const teacher = await aTeacher(server)
+    await aStudent(server, teacher.code, 'Celia')
+    const message = { roomId: teacher.roomId, seated: true }
+    const both = await Promise.all([
+      ask(teacher.client, 'pretend:seat', message),
+      ask(teacher.client, 'pretend:seat', message),
+    ])
+    expect(both.map((answer) => answer.ok)).toEqual([true, true])
+    await until('all are here', () => teacher.view().seats.filter((seat) => seat.pretend).length === SKILLS.length)
+  })
+
+  test('[PC2] where one of them cannot come in none does, and asking again works', async () => {
+    const teacher = await aTeacher(server)
+    const message = { roomId: teacher.roomId, seated: true }
+    disk.refuseAt(7)
+    expect(await ask(teacher.client, 'pretend:seat', message)).toMatchObject({ error: { code: 'store/saving-paused' } })
+    await until('nobody is there', () => teacher.view().seats.length === 0)
+    await expectSameAfterRestart(server, teacher, [])
+    await mustAsk(teacher.client, 'pretend:seat', message)
+    await until('all are here', () => teacher.view().seats.length === SKILLS.length)
+  })
+
+  test('[PC3] a class that could not be sent home for good is said to be there, and is gone when asked again', async () => {
+    const teacher = await aTeacher(server)
+    const { roomId } = teacher
+    await mustAsk(teacher.client, 'pretend:seat', { roomId, seated: true })
+    disk.refuse(true)
+    const refused = await ask(teacher.client, 'pretend:seat', { roomId, seated: false })
+    expect(refused).toMatchObject({ error: { code: 'store/saving-paused' } })
+    disk.refuse(false)
+    await mustAsk(teacher.client, 'pretend:seat', { roomId, seated: false })
+    await until('nobody is there', () => teacher.view().seats.length === 0)
+  })
+
+  test('[PC3] sent home while it is coming in, nobody stays behind', async () => {
+    const teacher = await aTeacher(server)
+    const { roomId } = teacher
+    disk.hold()
+    const coming = ask(teacher.client, 'pretend:seat', { roomId, seated: true })
+    await until('they are at the door', () => disk.asked.some((entry) => entry.kind === 'seat-joined'))
+    const going = ask(teacher.client, 'pretend:seat', { roomId, seated: false })
+    await new Promise((resolve) => setTimeout(resolve, 50))
+    disk.release()
+    await Promise.all([coming, going])
+    await new Promise((resolve) => setTimeout(resolve, 300))
+    expect(teacher.view().seats).toEqual([])
+    await mustAsk(teacher.client, 'pretend:seat', { roomId, seated: true })
+    await until('all are here', () => teacher.view().seats.length === SKILLS.length)
+  })
+})
+
+test.each([
+  [{ address: '0.0.0.0', family: 'IPv4', port: 3000 }, '127.0.0.1:3000'],
+  [{ address: '::', family: 'IPv6', port: 3000 }, '127.0.0.1:3000'],
+  [{ address: '192.0.2.7', family: 'IPv4', port: 80 }, '192.0.2.7:80'],
+  [{ address: '::1', family: 'IPv6', port: 3000 }, '[::1]:3000'],
+])('[PC4] a server that listens on %j reaches itself on %s', (address, own) => {
+  expect(ownAddress(address)).toBe(own)
+})

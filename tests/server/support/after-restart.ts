@@ -1,0 +1,55 @@
+/** Whether what the screens are shown is what the record holds: the same views come from a server on a copy of the data. */
+
+import { cpSync, mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { expect } from 'vitest'
+import { aServer, type TestServer } from './a-server.ts'
+import { ask, connect, mustAsk, type Teacher } from './people.ts'
+
+/** Of a screen, all that outlives the server: no presence, no tick numbers, no place of the clock beside its length. */
+function lasting(view: unknown): unknown {
+  const text = JSON.stringify(view, (key, value) => {
+    if (['version', 'here', 'asksForHelp', 'addresses', 'savingPaused'].includes(key)) return undefined
+    if (key === 'clock') {
+      const { startsAtMs, endsAtMs, endedAtMs, pausedAtMs, ...clock } = value as Record<string, number>
+      return {
+        ...clock,
+        lastsMs: (endsAtMs ?? endedAtMs ?? Number.NaN) - startsAtMs,
+        isPaused: pausedAtMs !== undefined,
+      }
+    }
+    return value
+  })
+  return JSON.parse(text)
+}
+
+async function screensOf(server: { url: string }, teacher: Teacher, tokens: readonly string[]): Promise<unknown[]> {
+  const desk = connect(server, { cookie: teacher.cookie })
+  await mustAsk(desk, 'desk:enter', {})
+  const watched = await ask(desk, 'room:watch', { roomId: teacher.roomId })
+  const viewed = await ask(connect(server), 'viewer:enter', { key: teacher.viewerKey })
+  // A room that was closed is shown as closed until the server ends; afterwards it is not there any more.
+  if (!watched.ok || watched.value.desk.room.closed) return ['closed']
+  const benches = []
+  for (const token of tokens) benches.push(await ask(connect(server), 'seat:resume', { token }))
+  return [watched, viewed, ...benches].map(lasting)
+}
+
+/** Fails unless every screen of the room is the same after a restart. `tokens`: of the students whose benches are compared. */
+export async function expectSameAfterRestart(
+  server: TestServer,
+  teacher: Teacher,
+  tokens: readonly string[],
+): Promise<void> {
+  const live = await screensOf(server, teacher, tokens)
+  const copy = mkdtempSync(join(tmpdir(), 'fairturn-copy-'))
+  cpSync(server.dataDir, copy, { recursive: true })
+  const restarted = await aServer({ dataDir: copy, aheadMs: server.aheadMs() })
+  try {
+    expect(await screensOf(restarted, teacher, tokens)).toEqual(live)
+  } finally {
+    await restarted.stop()
+    rmSync(copy, { recursive: true, force: true })
+  }
+}
