@@ -112,7 +112,7 @@ test('[CL3] pause, go on, add time, end and void are seen on every screen', asyn
   await expect(ada.page.getByText(/^5:[0-5]\d/).first()).toBeVisible()
   await ada.stuck.click()
   await expect(desk.page.getByText('asked for help').first()).toBeVisible()
-  await desk.page.getByRole('button', { name: 'Void' }).click()
+  await desk.page.getByRole('button', { name: 'Strike out' }).click()
   await desk.page.getByRole('dialog').getByRole('button', { name: 'Strike it out' }).click()
   await expect(ada.page.getByText('This round does not count')).toBeVisible()
   await desk.start.click()

@@ -166,13 +166,18 @@ export class LiveRoom {
 
   async changeClock(roundId: RoundId, event: ClockEvent): Promise<Result<null, Refusal>> {
     const changed = await this.#round.change(roundId, event)
-    if (changed.ok) this.#tellEverybody()
+    if (!changed.ok) return changed
+    if (event.kind === 'ended' || event.kind === 'voided') for (const seat of this.seats.values()) seat.asksForHelp = false
+    this.#tellEverybody()
     return changed
   }
 
   async takeTurns(seat: Seat, sent: Omit<TurnsOfSeat, 'seatId' | 'late'>): Promise<Result<TurnsAnswer, Refusal>> {
     const taken = await this.#round.takeTurns({ ...sent, seatId: seat.id, late: this.isLate(seat) })
-    if (taken.ok) this.changes.lanes.add(seat.id)
+    if (!taken.ok) return taken
+    this.changes.lanes.add(seat.id)
+    // Whoever gets there is not stuck any more.
+    if (taken.value.reached !== null) this.askForHelp(seat, false)
     return taken
   }
 

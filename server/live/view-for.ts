@@ -22,7 +22,7 @@ export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
     mine: player === undefined ? null : tryView(player),
     lanes: lanesForStudent(room, seat),
     nReached: countReached(room),
-    nStudents: room.seats.size,
+    nStudents: playersOf(room).length,
   }
 }
 
@@ -38,7 +38,7 @@ export function boardViewFor(room: LiveRoom, addresses: readonly string[]): Boar
     lanes: covered ? [] : lanesOf(room),
     covered,
     nReached: countReached(room),
-    nStudents: room.seats.size,
+    nStudents: playersOf(room).length,
     names: [...room.seats.values()].map((seat) => seat.name),
   }
 }
@@ -89,6 +89,8 @@ export function isCoveredOnBoard(room: LiveRoom): boolean {
 function lanesForStudent(room: LiveRoom, seat: Seat): readonly Lane[] {
   const { round } = room
   if (round === null) return []
+  // Who came in after the end has nothing of this round, and waits for the next one.
+  if (!tookPart(round, seat)) return []
   const hasEnded = round.clock.phase === 'ended'
   if (hasEnded && round.settings.boardSeenBy !== 'own') return lanesOf(room)
   return [laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) })]
@@ -97,9 +99,17 @@ function lanesForStudent(room: LiveRoom, seat: Seat): readonly Lane[] {
 function lanesOf(room: LiveRoom): readonly Lane[] {
   const { round } = room
   if (round === null || round.clock.phase === 'void') return []
-  return [...room.seats.values()].map((seat) =>
-    laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) }),
-  )
+  return playersOf(room).map((seat) => laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) }))
+}
+
+/** The seats that the round that is shown was or is for; without a round, everybody. */
+function playersOf(room: LiveRoom): Seat[] {
+  const { round } = room
+  return [...room.seats.values()].filter((seat) => round === null || tookPart(round, seat))
+}
+
+function tookPart(round: Round, seat: Seat): boolean {
+  return round.clock.phase !== 'ended' || seat.joinedAtMs <= round.clock.endedAtMs
 }
 
 function countReached(room: LiveRoom): number {

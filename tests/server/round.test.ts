@@ -131,6 +131,22 @@ describe('a round', () => {
   })
 })
 
+test('[RO13] who comes in after the end has no part in that round', async () => {
+  const teacher = await aTeacher(server)
+  const ada = await aStudent(server, teacher.code, 'Ada')
+  const roundId = await startRound(server, teacher)
+  await ada.turn(roundId, 0, ['R'])
+  await mustAsk(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })
+  server.advance(1_000)
+  const bo = await aStudent(server, teacher.code, 'Bo')
+  expect(bo.view()).toMatchObject({ lanes: [], mine: null, nStudents: 1 })
+  await until('the desk sees Bo', () => teacher.view().seats.length === 2)
+  expect(teacher.view().lanes.map((lane) => lane.name)).toEqual(['Ada'])
+  // The next round is for both.
+  await startRound(server, teacher)
+  await until('both have a lane', () => teacher.view().lanes.length === 2)
+})
+
 describe('turns', () => {
   test('[TU1] turns sent twice, or again from an earlier number, are held once and answered the same', async () => {
     const teacher = await aTeacher(server)

@@ -178,12 +178,17 @@ describe('the teacher and the seats', () => {
     expect(refused).toEqual({ ok: false, error: { code: 'name/empty' } })
   })
 
-  test('[IN9] who is stuck is seen at the desk until it is taken back or the next round starts', async () => {
+  test('[IN9] who is stuck is seen at the desk until it is taken back, or the round is over', async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
     await mustAsk(ada.client, 'help:ask', { wanted: true })
     await until('the desk sees it', () => teacher.view().seats[0]?.asksForHelp)
-    await startRound(server, teacher)
-    await until('a new round begins without it', () => !teacher.view().seats[0].asksForHelp)
+    await mustAsk(ada.client, 'help:ask', { wanted: false })
+    await until('the desk sees that it is over', () => !teacher.view().seats[0].asksForHelp)
+    const roundId = await startRound(server, teacher)
+    await mustAsk(ada.client, 'help:ask', { wanted: true })
+    await until('the desk sees it', () => teacher.view().seats[0].asksForHelp)
+    await mustAsk(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })
+    await until('the round is over, and so is that', () => !teacher.view().seats[0].asksForHelp)
   })
 })

@@ -47,8 +47,11 @@ export function benchFace(live: BenchLive, nowMs: number): BenchFace {
       return { kind: 'waiting', view }
     case 'void':
       return { kind: 'voided', view }
-    case 'ended':
-      return { kind: 'ended', view, round }
+    case 'ended': {
+      // Who came in after the end has no lane: that round was not theirs.
+      const tookPart = view.lanes.some((lane) => lane.seatId === view.me.seatId)
+      return tookPart ? { kind: 'ended', view, round } : { kind: 'waiting', view }
+    }
     case 'running':
     case 'paused':
       if (mine === null) return { kind: 'waiting', view }

@@ -19,5 +19,6 @@ export function stateLine(
   if (play.phase === 'countdown') return t('bench:countdown.sentence')
   // Said until the first turn; then the child has other things to read.
   const isLate = view?.me.late === true && mine?.number === 1 && mine.steps.length === 0
-  return isLate ? t('bench:late') : null
+  if (isLate) return t('bench:late')
+  return view?.me.asksForHelp === true && play.phase === 'turning' ? t('bench:stuck') : null
 }

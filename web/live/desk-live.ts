@@ -31,6 +31,8 @@ export const useDesk = create<DeskLive>(() => ({
 
 let isBegun = false
 let watched: RoomId | null = null
+/** Settings that are shown ahead of the server's answer, and how many such wishes are on their way. */
+let wished: { readonly settings: RoundSettings; readonly nOnTheirWay: number } | null = null
 
 export function beginDesk(): void {
   if (isBegun) return
@@ -45,7 +47,9 @@ export function beginDesk(): void {
   followServerClock()
   socket.on('desk:home', (home) => useDesk.setState({ home }))
   socket.on('desk', (view) => {
-    if (view.room.id === watched) useDesk.setState({ view })
+    // A view that was sent before the server heard of the last wish would flicker back.
+    if (view.room.id === watched)
+      useDesk.setState({ view: wished === null ? view : { ...view, settings: wished.settings } })
   })
   socket.on('tick', (tick) => {
     const { view } = useDesk.getState()
@@ -88,6 +92,7 @@ export const deskActs = {
 
   watchRoom(id: RoomId): void {
     watched = id
+    wished = null
     lookAgain()
   },
 
@@ -99,9 +104,12 @@ export const deskActs = {
 
   set(settings: RoundSettings): void {
     const { view } = useDesk.getState()
-    // Shown at once; the server's view corrects it.
-    if (view !== null) useDesk.setState({ view: { ...view, settings } })
-    inRoom((roomId) => say('room:set', { roomId, settings }))
+    if (view === null) return
+    wished = { settings, nOnTheirWay: (wished?.nOnTheirWay ?? 0) + 1 }
+    useDesk.setState({ view: { ...view, settings } })
+    void say('room:set', { roomId: view.room.id, settings }).finally(() => {
+      if (wished !== null) wished = wished.nOnTheirWay === 1 ? null : { ...wished, nOnTheirWay: wished.nOnTheirWay - 1 }
+    })
   },
 
   lock: (locked: boolean) => inRoom((roomId) => say('room:lock', { roomId, locked })),

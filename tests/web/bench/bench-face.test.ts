@@ -8,6 +8,7 @@ import type { BenchLive, LocalTry } from '../../../web/live/bench-live.ts'
 
 const NOW_MS = 100_000
 const REACHED = { turns: 11, momentMs: 9_000 }
+const ENDED: RoundClock = { phase: 'ended', startsAtMs: 1, endedAtMs: 2, reason: 'time' }
 const RUNNING: RoundClock = { phase: 'running', startsAtMs: 90_000, endsAtMs: 200_000 }
 
 test.each<[string, Partial<BenchLive>, string]>([
@@ -19,7 +20,8 @@ test.each<[string, Partial<BenchLive>, string]>([
   ['a round that is dealt', { view: aView({ phase: 'ready' }) }, 'waiting'],
   ['a running round', { view: aView(RUNNING) }, 'playing'],
   ['a running round while away', { view: aView(RUNNING), status: 'away' }, 'playing'],
-  ['an ended round', { view: aView({ phase: 'ended', startsAtMs: 1, endedAtMs: 2, reason: 'time' }) }, 'ended'],
+  ['an ended round', { view: aView(ENDED) }, 'ended'],
+  ['a round that ended before one came in', { view: { ...aView(ENDED), lanes: [] } }, 'waiting'],
   ['a voided round', { view: aView({ phase: 'void', atMs: 1 }) }, 'voided'],
 ])('[BE1] %s', (_, live, kind) => {
   expect(benchFace({ ...aLive(), ...live }, NOW_MS).kind).toBe(kind)
@@ -63,7 +65,7 @@ function aView(clock: RoundClock | null): BenchView {
     me: { seatId: 's', name: 'Mila', late: false, asksForHelp: false },
     round,
     mine: null,
-    lanes: [],
+    lanes: [{ seatId: 's', name: 'Mila' }],
     nReached: 0,
     nStudents: 1,
   } as unknown as BenchView

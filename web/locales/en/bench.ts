@@ -18,6 +18,7 @@ export const bench = {
   },
   countdown: { sentence: 'Look at the goal. The cube comes at the signal.' },
   late: 'You came in late. You get the same start, and the time that is left.',
+  stuck: 'Your teacher can see that you are stuck.',
   paused: 'The round is paused. The clock stands still.',
   timeUp: 'The time is up. One moment.',
   timeUpAway: 'The time is up. When the connection is back, you see how it ended.',
@@ -100,7 +101,7 @@ export const bench = {
     reHold: 'Re-hold',
     takeBack: 'Take back',
     startAgain: 'Start again',
-    look: 'Look',
+    look: 'Settings',
     stuck: 'I am stuck',
   },
   reHoldPad: { label: 'Re-hold: hold the whole cube another way. It does not count.' },
@@ -115,7 +116,7 @@ export const bench = {
   },
 
   look: {
-    title: 'Look',
+    title: 'Settings',
     stickers: 'Stickers',
     plain: 'plain',
     letters: 'letters',

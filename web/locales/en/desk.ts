@@ -31,7 +31,7 @@ export const desk = {
     roundNext: 'Round {{number}} next',
     roundOver: 'Round {{number}} is over',
     roundVoid: 'Round {{number}} is struck out',
-    showRoom: 'Room',
+    showRoom: 'Show code',
     savingPaused:
       'The disk takes nothing just now. Turns wait on the benches and are not lost. Look at the space on the disk.',
     dismiss: 'All right',
@@ -44,7 +44,7 @@ export const desk = {
     resume: 'Go on',
     addMinute: '1 minute',
     end: 'End round',
-    void: 'Void',
+    void: 'Strike out',
     settings: 'Settings',
     backToRound: 'Back to round {{number}}',
     voidAsk: {

@@ -38,7 +38,7 @@ export const refusals = {
   'contest/try-closed': 'You have begun a later try. Go on with try {{current}}.',
   'contest/one-try-only': 'This round gives everyone one try.',
   'contest/too-many-tries': 'A round has {{max}} tries at most.',
-  'contest/too-many-turns': 'A try has {{max}} turns at most. Start again.',
+  'contest/too-many-turns': 'A try has {{max}} turns at most. This one cannot go on.',
   'contest/no-take-back': 'Taking back is switched off in this round.',
   'contest/nothing-to-take-back': 'There is nothing to take back.',
   'name/empty': 'Type a name.',
