@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url'
 import pino from 'pino'
 import { createApp } from './app.ts'
 import { readConfig } from './config.ts'
-import { localAddresses, ownAddress } from './http/local-addresses.ts'
+import { localAddresses, ownAddress, rememberAddresses } from './http/local-addresses.ts'
 import { whereToGo } from './start/where-to-go.ts'
 import { makeSteadyClock } from './steady-clock.ts'
 import { UnusableData } from './store/sqlite-open.ts'
@@ -37,8 +37,9 @@ const record = await openSqliteRecord({ dataDir: config.dataDir, threadFile }).c
 })
 
 let port = config.port
-const addresses = () => (config.publicUrl === null ? localAddresses(port) : [config.publicUrl.host])
-const app = createApp({ record, log, nowMs: makeSteadyClock(), webDir, publicUrl: config.publicUrl, addresses })
+const { publicUrl } = config
+const addresses = publicUrl === null ? rememberAddresses(() => localAddresses(port)) : () => [publicUrl.host]
+const app = createApp({ record, log, nowMs: makeSteadyClock(), webDir, publicUrl, addresses })
 
 app.http.on('error', (fault: NodeJS.ErrnoException) => {
   // Later faults, such as too many open connections at once, cost those who come just then, and nobody who is here.
@@ -83,5 +84,5 @@ app.http.listen(config.port, config.host, () => {
   const address = app.http.address() as AddressInfo
   port = address.port
   app.begin(`http://${ownAddress(address)}`)
-  console.log(whereToGo({ port, addresses: addresses(), publicUrl: config.publicUrl, linkKey: app.link.key }))
+  console.log(whereToGo({ port, addresses: addresses(), publicUrl, linkKey: app.link.key }))
 })

@@ -115,7 +115,8 @@ export function nameKey(name: string): string {
 
 function isRude(name: string): boolean {
   const plain = nameKey(name)
-  const folded = [...plain].map((letter) => LOOK_ALIKES[letter] ?? letter).join('')
+  // Figures behind the last letter are a number, as in "Student 175"; before and between letters they may stand for some.
+  const folded = plain.replace(/\d(?=.*\p{L})/gu, (figure) => LOOK_ALIKES[figure] ?? figure)
   // A letter said three times hides nothing.
   const squeezed = folded.replace(/(.)\1+/gu, '$1')
   return [folded, squeezed].some((text) => {

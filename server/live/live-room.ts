@@ -167,7 +167,8 @@ export class LiveRoom {
   async changeClock(roundId: RoundId, event: ClockEvent): Promise<Result<null, Refusal>> {
     const changed = await this.#round.change(roundId, event)
     if (!changed.ok) return changed
-    if (event.kind === 'ended' || event.kind === 'voided') for (const seat of this.seats.values()) seat.asksForHelp = false
+    if (event.kind === 'ended' || event.kind === 'voided')
+      for (const seat of this.seats.values()) seat.asksForHelp = false
     this.#tellEverybody()
     return changed
   }

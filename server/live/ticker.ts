@@ -29,8 +29,13 @@ export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): (
     for (const room of rooms.all()) {
       if (index++ % SLICES !== slice) continue
       if (room.round?.clock.phase === 'running') isAnyRunning = true
-      if (record.saving) endWhenTimeIsUp(room, nowMs())
-      tellRoom(live, rooms, room, parts, readers)
+      try {
+        if (record.saving) endWhenTimeIsUp(room, nowMs())
+        tellRoom(live, rooms, room, parts, readers)
+      } catch (fault) {
+        // A fault of ours in one room must not reach the others.
+        log.error({ room: room.facts.id, fault: (fault as Error).stack }, 'a room could not be told')
+      }
     }
     if (isAnyRunning && record.saving && Math.abs(nowMs() - lastAliveMs) >= ALIVE_EVERY_MS) {
       lastAliveMs = nowMs()

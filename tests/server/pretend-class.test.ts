@@ -1,7 +1,6 @@
 /** The simulated class comes and goes as a whole. Rules PC: tests/RULES.md. */
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { ownAddress } from '../../server/http/local-addresses.ts'
 import { SKILLS } from '../../server/live/pretend/pretend-mind.ts'
 import { TestDisk } from './support/a-disk.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
@@ -70,13 +69,4 @@ describe('a pretend class', () => {
     await mustAsk(teacher.client, 'pretend:seat', { roomId, seated: true })
     await until('all are here', () => teacher.view().seats.length === SKILLS.length)
   })
-})
-
-test.each([
-  [{ address: '0.0.0.0', family: 'IPv4', port: 3000 }, '127.0.0.1:3000'],
-  [{ address: '::', family: 'IPv6', port: 3000 }, '127.0.0.1:3000'],
-  [{ address: '192.0.2.7', family: 'IPv4', port: 80 }, '192.0.2.7:80'],
-  [{ address: '::1', family: 'IPv6', port: 3000 }, '[::1]:3000'],
-])('[PC4] a server that listens on %j reaches itself on %s', (address, own) => {
-  expect(ownAddress(address)).toBe(own)
 })

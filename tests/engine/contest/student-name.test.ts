@@ -17,6 +17,7 @@ describe('a name', () => {
     ["D'Arcy-7", "D'Arcy-7"],
     ['Ａｄａ', 'Ada'],
     ['Dickson', 'Dickson'],
+    ['Student 175', 'Student 175'],
     // A letter of this script often carries two marks.
     ['กี้', 'กี้'],
     ['x'.repeat(NAME_LENGTH_MAX), 'x'.repeat(NAME_LENGTH_MAX)],
