@@ -27,7 +27,15 @@ export const FROM_BROWSER = {
   'clock:ask': z.strictObject({}),
 
   /** A student comes in. */
-  'seat:join': z.strictObject({ code: z.string().max(TYPED_CODE_LENGTH_MAX), name: typedName }),
+  'seat:join': z.strictObject({
+    code: z.string().max(TYPED_CODE_LENGTH_MAX),
+    name: typedName,
+    /** The seat's secret, when the page has made one: then asking again, because the answer was lost, takes no second seat. */
+    token: z
+      .string()
+      .regex(/^[\w-]{43}$/)
+      .optional(),
+  }),
   /** A student comes back: after a reload, on a lost connection, in another tab. The newest connection holds the seat. */
   'seat:resume': z.strictObject({ token: secret }),
   /** Steps of a try. `from` counts the steps of this try that came before. */

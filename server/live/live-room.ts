@@ -68,10 +68,14 @@ export class LiveRoom {
 
   // Seats
 
-  async join(typedName: string, pretend = false): Promise<Result<{ seat: Seat; token: string }, Refusal>> {
+  async join(
+    typedName: string,
+    pretend = false,
+    ownToken?: string,
+  ): Promise<Result<{ seat: Seat; token: string }, Refusal>> {
     if (this.#isClosing) return err({ code: 'room/closed' })
     if (this.locked && !pretend) return err({ code: 'room/locked' })
-    const joined = await this.#seats.join(typedName, pretend)
+    const joined = await this.#seats.join(typedName, pretend, ownToken)
     if (joined.ok) this.changes.views = true
     return joined
   }

@@ -58,11 +58,15 @@ export class RoomSeats {
     for (const seat of seats) this.#seat(seat)
   }
 
-  async join(typedName: string, pretend: boolean): Promise<Result<{ seat: Seat; token: string }, Refusal>> {
+  /** @param token the page's own secret; without one it is made here */
+  async join(
+    typedName: string,
+    pretend: boolean,
+    token = newSecret(),
+  ): Promise<Result<{ seat: Seat; token: string }, Refusal>> {
     if (this.#all.size + this.#nComingIn >= ROOM_SEATS_MAX) return err({ code: 'room/full', max: ROOM_SEATS_MAX })
     const name = this.#freeName(typedName)
     if (!name.ok) return name
-    const token = newSecret()
     const seat: Seat = {
       id: this.#parts.newId() as SeatId,
       name: name.value,

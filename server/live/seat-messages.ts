@@ -6,6 +6,7 @@ import { stepOf } from '../../engine/contest/steps.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { GoneReason } from '../../engine/wire/from-server.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
+import { hashSecret } from '../secrets.ts'
 import { become } from './change-role.ts'
 import type { Connection, LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
@@ -30,7 +31,13 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
       }
       const joinWaitMs = await limits.joinWaitMs(connection)
       if (joinWaitMs !== null) return err({ code: 'wire/too-fast', retryAfterMs: joinWaitMs })
-      const joined = await room.join(message.name, connection.data.isPretend)
+      const own = message.token === undefined ? null : room.seatOfTokenHash(hashSecret(message.token))
+      if (own !== null && message.token !== undefined) {
+        // The seat was taken before, and the answer was lost.
+        takeSeat(live, connection, room, own)
+        return ok({ token: message.token, bench: benchViewFor(room, own) })
+      }
+      const joined = await room.join(message.name, connection.data.isPretend, message.token)
       if (!joined.ok) return joined
       const { seat, token } = joined.value
       if (room.closed) return err({ code: 'room/closed' })

@@ -108,6 +108,19 @@ describe('coming in', () => {
   })
 })
 
+test('[IN10] asking again, because the answer was lost, finds the seat that was taken, even once the room is locked', async () => {
+  const teacher = await aTeacher(server)
+  const wish = { code: teacher.code, name: 'Ada', token: 'x'.repeat(43) }
+  const first = await mustAsk(connect(server), 'seat:join', wish)
+  await mustAsk(teacher.client, 'room:lock', { roomId: teacher.roomId, locked: true })
+  const again = await mustAsk(connect(server), 'seat:join', wish)
+  expect(again.bench.me.seatId).toBe(first.bench.me.seatId)
+  expect(again.token).toBe(wish.token)
+  expect((await aReturningStudent(server, wish.token)).view().me.name).toBe('Ada')
+  const other = await ask(connect(server), 'seat:join', { ...wish, token: 'y'.repeat(43) })
+  expect(other).toEqual({ ok: false, error: { code: 'room/locked' } })
+})
+
 describe('coming back', () => {
   test('[RE1] a reload finds the same try with all its turns', async () => {
     const teacher = await aTeacher(server)

@@ -10,6 +10,7 @@ import { useBench } from './bench-state.ts'
 import { addSteps, beginTries, forgetTries, isPlayable, openNextTry, showView } from './bench-tries.ts'
 import { forgetEverything, rememberedSeat, rememberSeat } from './device-memory.ts'
 import { keepTrying, pauseAfter } from './keep-trying.ts'
+import { newOwnSecret } from './own-secret.ts'
 import { followServerClock } from './server-clock.ts'
 import { ask, connect, followConnection, socket } from './socket.ts'
 
@@ -17,6 +18,8 @@ export { type BenchLive, useBench } from './bench-state.ts'
 export type { LocalTry } from './local-try.ts'
 
 let token: string | null = null
+/** The secret of a seat that has been asked for and not been answered. */
+let ownSecret: string | null = null
 let isBegun = false
 /** A wish for help, or for no more of it, that the server has yet to hear; and the round in which it was made. */
 let helpWish: { readonly wanted: boolean; readonly roundId: string | null } | null = null
@@ -51,8 +54,11 @@ export const benchActs = {
   async join(code: string, name: string): Promise<Refusal | null> {
     const unreachable = await connect()
     if (unreachable !== null) return unreachable
-    const answer = await ask('seat:join', { code, name })
+    // Kept until there is an answer that seats us: asked again, the wish finds the seat that it may have taken already.
+    ownSecret ??= newOwnSecret()
+    const answer = await ask('seat:join', { code, name, token: ownSecret })
     if (!answer.ok) return answer.error
+    ownSecret = null
     // Turns that another student left on this device must not go out for this one.
     forgetSeat()
     token = answer.value.token
