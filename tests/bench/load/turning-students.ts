@@ -8,7 +8,7 @@ import { Latencies } from './latencies.ts'
 import type { RawClient } from './raw-client.ts'
 
 /** The generator looks for due turns this often; added to no latency, for those count from the moment due. */
-const LOOK_EVERY_MS = 4
+const LOOK_EVERY_MS = 1
 const STEPS = ['R', 'U', 'F', 'D', 'L', 'B'] as const
 
 export type TurningStudent = {
