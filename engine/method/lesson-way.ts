@@ -1,86 +1,44 @@
 /**
- * What the lesson would do: the way of the taught sequences through the stages of the last layer. Stages 1 to 3 are
- * taught by looking, not by cases, and have no way here.
+ * What the lesson would do, as turns alone: the way of a sequence book from any legal position to the goal of any stage.
+ * The same way as steps that can be told: `way/lesson-steps.ts`.
  */
 
-import { afterTurns, applyTurns } from '../cube/apply-turn.ts'
-import { type CubePosition, copyCube } from '../cube/cube-position.ts'
-import { centreAt } from '../cube/hold.ts'
-import { type Turn, turnOf } from '../cube/turns.ts'
-import { assert } from '../result.ts'
-import { buildCaseGraph, type CaseGraph, type LessonStep, turnsOfStep } from './case-graph.ts'
-import { LAST_LAYER_STAGES, type LastLayerStage } from './cases.ts'
-import { LESSON_BOOK } from './sequence-book.ts'
-import type { StageSpan } from './stages.ts'
-
-/** Any five re-holds that bring each of the other faces down; `x2` serves for the face that is up. */
-const WAYS_TO_BRING_BASE_DOWN: ReadonlyArray<readonly Turn[]> = [
-  [],
-  ...(['x', "x'", 'x2', 'z', "z'"] as const).map((name) => [turnOf(name)]),
-]
-
-const lessonGraphs = new Map<LastLayerStage, CaseGraph>()
+import type { CubePosition } from '../cube/cube-position.ts'
+import type { Turn } from '../cube/turns.ts'
+import { LESSON_BOOK } from './book/lesson-book.ts'
+import type { SequenceBook } from './sequence-book.ts'
+import type { Stage, StageSpan } from './stages.ts'
+import { turnsToBringBaseDown } from './way/seen-cube.ts'
+import { choiceIn } from './way/stage-table.ts'
+import { walkWay } from './way/walk-way.ts'
 
 /**
- * @param stage of the last layer
- * @returns the graph of the lesson's own book, made at first use and then kept
+ * @param position any legal position, in any hold
+ * @param span `to` says where the way leads; broken stages before `from` are repaired first
+ * @param book proved by `checkBook`; asserts that it leads there
+ * @returns all turns of the lesson way; none when the goal of `span.to` is met
  */
-export function lessonGraph(stage: LastLayerStage): CaseGraph {
-  const known = lessonGraphs.get(stage)
-  if (known !== undefined) return known
-  const built = buildCaseGraph(stage, LESSON_BOOK[stage])
-  assert(built.ok, `the lesson's own book serves for stage ${stage}`)
-  lessonGraphs.set(stage, built.value)
-  return built.value
+export function lessonWay(position: CubePosition, span: StageSpan, book: SequenceBook = LESSON_BOOK): Turn[] {
+  return turnsOfWay(position, span.to, book, Number.POSITIVE_INFINITY)
 }
 
 /**
- * @param position meets the goals before `stage`, in any hold; asserted
- * @returns the next step's parts, for a cube held with the base down; undefined when the goal is met
+ * @param stage whose goal is wanted
+ * @returns the turns of the next step: a re-hold that brings the base down if it is not, then what the step says. Empty
+ *   when the goal is met.
  */
-export function nextLessonStep(
-  position: CubePosition,
-  stage: LastLayerStage,
-  graph: CaseGraph = lessonGraph(stage),
-): LessonStep | undefined {
-  return graph.firstStep(afterTurns(position, turnsToBringBaseDown(position)))
+export function nextLessonTurns(position: CubePosition, stage: Stage, book: SequenceBook = LESSON_BOOK): Turn[] {
+  return turnsOfWay(position, stage, book, 1)
 }
 
-/**
- * @param position meets the goals before `stage`, in any hold; asserted
- * @param graph of another sequence book; the lesson's own when left out
- * @returns the turns of the next step: a re-hold that brings the base down if it is not, then a top turn or none, a
- *   re-hold or none, and one sequence or none. Empty when the goal is met.
- */
-export function nextLessonTurns(
-  position: CubePosition,
-  stage: LastLayerStage,
-  graph: CaseGraph = lessonGraph(stage),
-): Turn[] {
-  const step = nextLessonStep(position, stage, graph)
-  return step === undefined ? [] : [...turnsToBringBaseDown(position), ...turnsOfStep(step)]
-}
-
-/**
- * @param position meets the goals before `span.from`, in any hold; asserted
- * @param span of stages 4 to 7
- * @returns all turns of the lesson way from there to the goal of `span.to`
- */
-export function lessonWay(position: CubePosition, span: StageSpan): Turn[] {
-  assert(span.from >= LAST_LAYER_STAGES[0], 'the lesson way begins at stage 4')
+function turnsOfWay(position: CubePosition, to: Stage, book: SequenceBook, nStepsMax: number): Turn[] {
   const way: Turn[] = []
-  const reached = copyCube(position)
-  for (const stage of LAST_LAYER_STAGES.filter((each) => span.from <= each && each <= span.to)) {
-    for (let next = nextLessonTurns(reached, stage); next.length > 0; next = nextLessonTurns(reached, stage)) {
-      applyTurns(reached, next)
-      way.push(...next)
-    }
-  }
-  return way
-}
-
-function turnsToBringBaseDown(position: CubePosition): readonly Turn[] {
-  const way = WAYS_TO_BRING_BASE_DOWN.find((turns) => centreAt(afterTurns(position, turns), 'D') === 'D')
-  assert(way !== undefined, 'one of these re-holds brings the base down')
+  let nSteps = 0
+  walkWay(position, to, book, (_stage, table, answer) => {
+    if (nSteps === 0) way.push(...turnsToBringBaseDown(position))
+    for (const turn of table.choices[choiceIn(answer)].turns) way.push(turn)
+    nSteps++
+    return nSteps < nStepsMax
+  })
   return way
 }

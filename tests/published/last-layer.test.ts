@@ -10,9 +10,9 @@ import { composePositions } from '../../engine/cube/compose-positions.ts'
 import { type CubePosition, solvedCube } from '../../engine/cube/cube-position.ts'
 import { asHeldHome } from '../../engine/cube/hold.ts'
 import { cornerTwist, edgeFlip } from '../../engine/cube/piece-code.ts'
+import { LESSON_BOOK } from '../../engine/method/book/lesson-book.ts'
 import { LAST_LAYER_STAGES } from '../../engine/method/cases.ts'
 import { goalMet } from '../../engine/method/goals.ts'
-import { LESSON_BOOK } from '../../engine/method/sequence-book.ts'
 import { TOP_CORNER_RING, TOP_EDGE_RING } from '../../engine/method/top-ring.ts'
 import { turns } from '../engine/cube/arbitraries.ts'
 
@@ -72,7 +72,7 @@ function least(texts: readonly string[]): string {
 
 /** Breadth-first over what the lesson's sequences and the top turn do. */
 function lastLayerPositions(): CubePosition[] {
-  const steps = [turns('U'), ...LAST_LAYER_STAGES.map((stage) => LESSON_BOOK[stage][0])].map((sequence) =>
+  const steps = [turns('U'), ...LAST_LAYER_STAGES.map((stage) => LESSON_BOOK.stages[stage][0].turns)].map((sequence) =>
     asHeldHome(afterTurns(solvedCube(), sequence)),
   )
   const met = new Map([[solvedCube().join(), solvedCube()]])

@@ -3,32 +3,42 @@ import { expect, test } from 'vitest'
 import { afterTurns, applyTurns } from '../../../engine/cube/apply-turn.ts'
 import { copyCube } from '../../../engine/cube/cube-position.ts'
 import { formatTurns } from '../../../engine/cube/format-turns.ts'
-import { asHeldHome, HELD_CUBES, turnsToHold } from '../../../engine/cube/hold.ts'
+import { HELD_CUBES, turnsToHold } from '../../../engine/cube/hold.ts'
 import { turnKind } from '../../../engine/cube/turns.ts'
-import { buildCaseGraph } from '../../../engine/method/case-graph.ts'
+import { CLASSIC_BOOK } from '../../../engine/method/book/classic-book.ts'
+import { LESSON_BOOK } from '../../../engine/method/book/lesson-book.ts'
 import { LAST_LAYER_STAGES } from '../../../engine/method/cases.ts'
 import { goalMet, goalsBeforeMet } from '../../../engine/method/goals.ts'
 import { arrangementsOf } from '../../../engine/method/last-layer-arrangements.ts'
-import { lessonWay, nextLessonStep, nextLessonTurns } from '../../../engine/method/lesson-way.ts'
-import { LESSON_BOOK } from '../../../engine/method/sequence-book.ts'
-import type { StageSpan } from '../../../engine/method/stages.ts'
-import { cubeAfter, SEED, turns } from '../cube/arbitraries.ts'
+import { lessonWay, nextLessonTurns } from '../../../engine/method/lesson-way.ts'
+import { STAGES, type Stage, type StageSpan } from '../../../engine/method/stages.ts'
+import { aPosition, cubeAfter, SEED } from '../cube/arbitraries.ts'
+import { bookOf } from './book/books.ts'
 import { anArrangementOf } from './starts.ts'
 
 const aSpan = fc
-  .tuple(fc.constantFrom(...LAST_LAYER_STAGES), fc.constantFrom(...LAST_LAYER_STAGES))
-  .map((ends) => ends.sort((a, b) => a - b))
-  .map(([from, to]) => ({ from, to }))
+  .tuple(fc.constantFrom(...STAGES), fc.constantFrom(...STAGES))
+  .map((ends): StageSpan => ({ from: Math.min(...ends) as Stage, to: Math.max(...ends) as Stage }))
 const aSpanAndStart = aSpan.chain((span) => fc.tuple(fc.constant(span), anArrangementOf(span.from)))
 const aHold = fc.nat(HELD_CUBES.length - 1)
+const aBook = fc.constantFrom(LESSON_BOOK, CLASSIC_BOOK)
 
-test('[LW2] the lesson way reaches the goal from every start of stages 4 to 7, in every hold', () => {
+test('[LW2] the lesson way reaches the goal from every start of every span, in every hold, with either book', () => {
   fc.assert(
-    fc.property(aSpanAndStart, aHold, ([span, start], hold) => {
+    fc.property(aSpanAndStart, aHold, aBook, ([span, start], hold, book) => {
       const held = afterTurns(start, turnsToHold(hold))
-      expect(goalMet(afterTurns(held, lessonWay(held, span)), span.to)).toBe(true)
+      expect(goalMet(afterTurns(held, lessonWay(held, span, book)), span.to)).toBe(true)
     }),
-    { seed: SEED, numRuns: 400 },
+    { seed: SEED, numRuns: 600 },
+  )
+})
+
+test('[LW2] it reaches the goal from positions that turns of any kind lead to, where earlier layers are broken too', () => {
+  fc.assert(
+    fc.property(aPosition, aSpan, aBook, (position, span, book) => {
+      expect(goalMet(afterTurns(position, lessonWay(position, span, book)), span.to)).toBe(true)
+    }),
+    { seed: SEED, numRuns: 600 },
   )
 })
 
@@ -38,45 +48,44 @@ test('[LW2] at the goal there is nothing to do', () => {
       expect(nextLessonTurns(position, stage).length === 0).toBe(goalMet(position, stage))
     }
   }
+  for (const held of HELD_CUBES) expect(lessonWay(held, { from: 1, to: 7 })).toEqual([])
+  fc.assert(
+    fc.property(aPosition, fc.constantFrom(...STAGES), (position, stage) => {
+      expect(nextLessonTurns(position, stage).length === 0).toBe(goalMet(position, stage))
+    }),
+    { seed: SEED },
+  )
 })
 
 test('[LW8] no step of the way breaks a goal that was met before it', () => {
   fc.assert(
-    fc.property(aSpanAndStart, aHold, ([{ from: stage }, start], hold) => {
+    fc.property(fc.constantFrom(...STAGES).chain(anArrangementOf), aHold, aBook, (start, hold, book) => {
       const position = afterTurns(start, turnsToHold(hold))
-      for (let next = nextLessonTurns(position, stage); next.length > 0; next = nextLessonTurns(position, stage)) {
+      for (let next = nextLessonTurns(position, 7, book); next.length > 0; next = nextLessonTurns(position, 7, book)) {
+        const isMet = STAGES.map((stage) => goalMet(position, stage))
         applyTurns(position, next)
-        expect(goalsBeforeMet(position, stage)).toBe(true)
+        for (const stage of STAGES) if (isMet[stage - 1]) expect(goalMet(position, stage)).toBe(true)
       }
     }),
     { seed: SEED },
   )
 })
 
-test('[LW7] a step is a top turn or none, a re-hold or none, and the sequence of the stage or, to align, none', () => {
-  for (const stage of LAST_LAYER_STAGES) {
-    for (const position of arrangementsOf(stage)) {
-      const step = nextLessonStep(position, stage)
-      if (step === undefined) continue
-      if (step.topTurn !== undefined) expect(formatTurns([step.topTurn])).toMatch(/^U/)
-      if (step.reHold !== undefined) expect(formatTurns([step.reHold])).toMatch(/^y/)
-      if (step.sequence.length > 0) expect(step.sequence).toEqual(LESSON_BOOK[stage][0])
-      else expect(step.topTurn).toBeDefined()
-    }
-  }
-})
-
-test('[LW7] top turns stand only at the end of stage 6, where they align the layer', () => {
-  for (const stage of LAST_LAYER_STAGES) {
-    for (const start of arrangementsOf(stage)) {
+test('[LW2] the way is its steps, one after the other', () => {
+  fc.assert(
+    fc.property(aPosition, fc.constantFrom(...STAGES), aBook, (start, to, book) => {
       const position = copyCube(start)
-      for (let step = nextLessonStep(position, stage); step !== undefined; step = nextLessonStep(position, stage)) {
-        applyTurns(position, nextLessonTurns(position, stage))
-        if (step.topTurn === undefined) continue
-        expect([stage, step.sequence.length, goalMet(position, stage)]).toEqual([6, 0, true])
+      const way = lessonWay(start, { from: 1, to }, book)
+      const bySteps = []
+      while (!goalMet(position, to)) {
+        const next = nextLessonTurns(position, to, book)
+        applyTurns(position, next)
+        bySteps.push(...next)
       }
-    }
-  }
+      expect(bySteps).toEqual(way)
+    }),
+    { seed: SEED },
+  )
 })
 
 test('[LW7] a cube held with the base elsewhere is first held right', () => {
@@ -96,23 +105,20 @@ test.each([
   expect(formatTurns(nextLessonTurns(cubeAfter(written), 4))).toBe(step)
 })
 
-test('[LW2] the way of another book is made of its sequences', () => {
-  const book = [turns("F U R U' R' F'"), turns("F R U R' U' F'")]
-  const graph = buildCaseGraph(4, book)
-  if (!graph.ok) throw new Error(graph.error.code)
-  for (const start of arrangementsOf(4)) {
-    const position = copyCube(start)
-    while (!goalMet(position, 4)) {
-      const step = graph.value.firstStep(asHeldHome(position))
-      expect(book).toContainEqual(step?.sequence)
-      applyTurns(position, nextLessonTurns(position, 4, graph.value))
+test('[LW8] at stages 4 to 7 every step keeps the layers below', () => {
+  for (const stage of LAST_LAYER_STAGES) {
+    for (const start of arrangementsOf(stage)) {
+      const position = copyCube(start)
+      for (let next = nextLessonTurns(position, stage); next.length > 0; next = nextLessonTurns(position, stage)) {
+        applyTurns(position, next)
+        expect(goalsBeforeMet(position, stage)).toBe(true)
+      }
     }
   }
 })
 
-test.each([
-  [{ from: 3, to: 7 }, '', 'stage 4'],
-  [{ from: 4, to: 7 }, 'R', 'goals before'],
-] satisfies Array<[StageSpan, string, string]>)('[LW2] no way is given for %j after %j', (span, written, why) => {
-  expect(() => lessonWay(cubeAfter(written), span)).toThrow(why)
+test('[LW2] a book that cannot finish a stage has no way through it, and says so', () => {
+  const book = bookOf('book Unfinished\nstage 1\nF2')
+  expect(() => lessonWay(cubeAfter("U' R' F R"), { from: 1, to: 1 }, book)).toThrow('leads to the goal of stage 1')
+  expect(lessonWay(cubeAfter('F2'), { from: 1, to: 1 }, book).length).toBe(1)
 })
