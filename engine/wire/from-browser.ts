@@ -73,6 +73,8 @@ export const FROM_BROWSER = {
   'round:pause': z.strictObject({ roomId, roundId }),
   'round:resume': z.strictObject({ roomId, roundId }),
   'round:add-time': z.strictObject({ roomId, roundId, addedMs: z.int().min(1).max(ADDED_TIME_MS_MAX) }),
+  /** Shows par to the class before the end, or hides it again. */
+  'round:show-par': z.strictObject({ roomId, roundId, shown: z.boolean() }),
   'round:end': z.strictObject({ roomId, roundId }),
   'round:void': z.strictObject({ roomId, roundId }),
 } as const
@@ -107,6 +109,7 @@ export type Answers = {
   'round:pause': Done
   'round:resume': Done
   'round:add-time': Done
+  'round:show-par': Done
   'round:end': Done
   'round:void': Done
 }

@@ -9,6 +9,8 @@ import type { RoundClock } from '../contest/round-clock.ts'
 import type { RoundSettings } from '../contest/round-settings.ts'
 import type { Reached } from '../contest/round-state.ts'
 import type { StepName } from '../contest/steps.ts'
+import type { TurnName } from '../cube/turns.ts'
+import type { LessonStep } from '../method/way/lesson-step.ts'
 
 /** The round as every screen of its room may know it. */
 export type RoundView = {
@@ -18,6 +20,37 @@ export type RoundView = {
   /** The start as 54 sticker letters; see formatStickers. */
   readonly start: string
   readonly clock: RoundClock
+}
+
+/** The fewest turns that the round can be played in. */
+export type ParView = {
+  /** Par when `proven`, else the best known number of turns. */
+  readonly turns: number
+  readonly proven: boolean
+  /** Fewer turns than this are proven not to be enough; equal to `turns` exactly when `proven`. */
+  readonly lowerBound: number
+}
+
+/** Two ways from the start to the goal, for the teacher to talk through. Turns are those of the start's own hold. */
+export type WaysView = {
+  /** A shortest solution, or the best known: `ParView` says which. */
+  readonly shortest: readonly TurnName[]
+  /** What the taught sequences would do. */
+  readonly lesson: {
+    readonly turns: readonly TurnName[]
+    /** Counted as in a round: re-holds are free. */
+    readonly nTurns: number
+    readonly steps: readonly WayStepView[]
+  }
+}
+
+/** A step of the lesson way, with its turns as the sequence book writes them: `y'`, `U2 A^3`. */
+export type WayStepView = Pick<LessonStep, 'stage' | 'isRepair' | 'lookFor' | 'why'> & {
+  readonly mark: LessonStep['hold']['mark']
+  readonly hold: string
+  readonly do: string
+  /** How many of the lesson way's turns are of this step. */
+  readonly nSteps: number
 }
 
 /** A student's own try, enough to build the bench again after a reload. */
@@ -35,6 +68,8 @@ export type BenchView = {
   readonly me: { readonly seatId: SeatId; readonly name: string; readonly late: boolean; readonly asksForHelp: boolean }
   readonly round: RoundView | null
   readonly mine: TryView | null
+  /** As on the board. */
+  readonly par: ParView | null
   /** The lanes that this student may see now: all, the own one, or none. */
   readonly lanes: readonly Lane[]
   readonly nReached: number
@@ -58,6 +93,8 @@ export type BoardView = {
   /** Number of rounds that the teacher has begun here. */
   readonly nRounds: number
   readonly lanes: readonly Lane[]
+  /** Null while it is hidden: until the round has ended, or the teacher shows it. */
+  readonly par: ParView | null
   /** Whether lanes are withheld until the round has ended, as the teacher set it. */
   readonly covered: boolean
   readonly nReached: number
@@ -99,6 +136,12 @@ export type DeskView = {
   readonly round: RoundView | null
   readonly nRounds: number
   readonly lanes: readonly Lane[]
+  /** Null without a round, and for a moment while it is worked out. */
+  readonly par: ParView | null
+  /** Whether the teacher shows par to the class while the round runs. */
+  readonly parShown: boolean
+  /** Null as long as `par` is. */
+  readonly ways: WaysView | null
   /** Saving is paused: the disk refuses; turns wait on the benches. */
   readonly savingPaused: boolean
 }

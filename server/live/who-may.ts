@@ -29,6 +29,7 @@ export const WHO_MAY: Readonly<Record<MessageName, Speaker>> = {
   'round:pause': 'teacher',
   'round:resume': 'teacher',
   'round:add-time': 'teacher',
+  'round:show-par': 'teacher',
   'round:end': 'teacher',
   'round:void': 'teacher',
 }

@@ -8,6 +8,8 @@
 
 import { FACE_TURNS, type Turn } from '../../cube/turns.ts'
 import { N_FACE_TURNS } from '../two-phase/coordinate.ts'
+import { NO_FACE, nextTurns } from '../two-phase/next-turns.ts'
+import { NodeBudget } from '../two-phase/node-budget.ts'
 
 /** A number that turns change: `moves[number * 18 + turn]` is the number after a turn of the image that is looked at. */
 export type WalkedNumber = {
@@ -59,8 +61,8 @@ export type DeepenProblem = {
   readonly atLeast: number
   readonly turnsMax: number
   /**
-   * What is made of a bound before it is believed; by default nothing. With more than the truth the search looks only where
-   * the way seems straight: it finds good words soon, and proves nothing.
+   * 1, and the answer is proven. With more, bounds are believed to fall behind the truth the more, the larger they are: the
+   * search looks only where the way seems straight, finds good words soon, and proves nothing.
    */
   readonly boldness?: number
   /** Asked every few thousand nodes. */
@@ -72,15 +74,12 @@ export type DeepenAnswer =
   /** No word shorter than `lowerBound` reaches the goal; longer ones were not all tried. */
   | { readonly kind: 'stopped'; readonly lowerBound: number; readonly nNodes: number }
 
-/** Nodes between two askings whether to stop: half a millisecond. */
-export const NODES_PER_ASKING = 4_096
 const TURNS_PER_FACE = 3
+const TURNS_AFTER = nextTurns(FACE_TURNS)
 /** Values of an entry of half a byte. */
 const N_BOUNDS = 16
-/** The face opposite to one of the first three comes three later. */
-const N_AXES = 3
-/** Neither a face nor opposite to one. */
-const NO_FACE = -1
+/** Up to here a bound is near the truth, and even a bold search believes it. */
+const TRUSTED_BOUND = 5
 
 /** @returns a shortest word, or how far the proof came */
 export function deepen(problem: DeepenProblem): DeepenAnswer {
@@ -99,17 +98,15 @@ export function deepen(problem: DeepenProblem): DeepenAnswer {
   const nNeeded = numbersNeeded(bounds)
   const believed = believedBounds(boldness)
   const word = new Uint8Array(turnsMax)
-  let nNodes = 0
-  let nextAsk = NODES_PER_ASKING
-  let isStopped = false
+  const budget = new NodeBudget(shouldStop)
 
   let shortest = atLeast
   for (let index = 0; index < nBounds; index++) shortest = Math.max(shortest, boundAt(index, 0))
   for (let length = shortest; length <= turnsMax; length++) {
-    if (visit(0, length, NO_FACE)) return { kind: 'found', turns: written(length), nNodes }
-    if (isStopped) return { kind: 'stopped', lowerBound: length, nNodes }
+    if (visit(0, length, NO_FACE)) return { kind: 'found', turns: written(length), nNodes: budget.nNodes }
+    if (budget.isEnded) return { kind: 'stopped', lowerBound: length, nNodes: budget.nNodes }
   }
-  return { kind: 'stopped', lowerBound: turnsMax + 1, nNodes }
+  return { kind: 'stopped', lowerBound: turnsMax + 1, nNodes: budget.nNodes }
 
   function written(length: number): Turn[] {
     return Array.from(word.subarray(0, length), (index) => FACE_TURNS[index])
@@ -130,14 +127,12 @@ export function deepen(problem: DeepenProblem): DeepenAnswer {
 
   function visit(depth: number, left: number, lastFace: number): boolean {
     if (left === 0) return isGoal(written(depth))
-    for (let turn = 0; turn < N_FACE_TURNS && !isStopped; turn++) {
-      const face = (turn / TURNS_PER_FACE) | 0
-      // One face twice is one turn, and of two opposite faces the order does not matter: U comes before D.
-      if (face === lastFace || face + N_AXES === lastFace) continue
-      nNodes++
+    for (const turn of TURNS_AFTER[lastFace]) {
+      budget.count(1)
+      if (budget.isEnded) return false
       if (!isHopeful(depth, turn, left - 1)) continue
       word[depth] = turn
-      if (visit(depth + 1, left - 1, face)) return true
+      if (visit(depth + 1, left - 1, (turn / TURNS_PER_FACE) | 0)) return true
     }
     return false
   }
@@ -153,16 +148,14 @@ export function deepen(problem: DeepenProblem): DeepenAnswer {
       }
       if (boundAt(index, to) > left) return false
     }
-    if (nNodes >= nextAsk) {
-      nextAsk = nNodes + NODES_PER_ASKING
-      isStopped = shouldStop()
-    }
-    return !isStopped
+    return true
   }
 }
 
 function believedBounds(boldness: number): Uint8Array {
-  return Uint8Array.from({ length: N_BOUNDS }, (_, bound) => Math.round(bound * boldness))
+  return Uint8Array.from({ length: N_BOUNDS }, (_, bound) =>
+    bound <= TRUSTED_BOUND ? bound : Math.round(TRUSTED_BOUND + (bound - TRUSTED_BOUND) * boldness),
+  )
 }
 
 /** By bound: how many of the numbers, from the first on, it and the bounds before it use. */

@@ -27,13 +27,21 @@ import { FLIP, N_TWISTS, TWIST } from '../two-phase/orientation.ts'
 import { buildPhase1Tables, type Phase1Tables } from '../two-phase/phase-1-distances.ts'
 import type { SymmetryClasses } from '../two-phase/symmetry-classes.ts'
 import type { LowerBound, WalkedNumber } from './deepen.ts'
-import { type Facet, PAIR_TABLES, type PairTableName } from './pair-tables.ts'
+import { type Facet, PAIR_TABLE_NAMES, PAIR_TABLES, type PairTableName } from './pair-tables.ts'
 import { TABLES_FOR_GOAL, type TableBytes } from './search-tables.ts'
 
 const SOLVED: Stage = 7
 
 /** What a search walks and asks. */
 export type BoundsOfPosition = { readonly numbers: WalkedNumber[]; readonly bounds: LowerBound[] }
+
+/** Small tables that are at hand already, such as those that threads share; whichever is left out is made when needed. */
+export type SmallTables = {
+  readonly phase1?: Phase1Tables
+  readonly corners?: CornerTables
+  /** What turns make of the rows and columns of each pair table. */
+  readonly moves?: Readonly<Record<PairTableName, { readonly rows: Uint32Array; readonly columns: Uint32Array }>>
+}
 
 /** Everything that is needed to ask: the large tables and the small ones beside them. */
 export type OpenTables = {
@@ -65,22 +73,23 @@ const TWIST_ROW_ENTRIES = N_TWISTS + 1
 
 /**
  * @param bytes the large tables; those that a goal needs must be there when it is asked for
- * @returns a way to ask them. The small tables are made when they are first needed, in some 0.5 s.
+ * @returns a way to ask them. The small tables are made when they are first needed, in some 0.5 s, unless they are given.
  */
-export function openTables(bytes: TableBytes): OpenTables {
+export function openTables(bytes: TableBytes, small: SmallTables = {}): OpenTables {
+  const movesOf = movesAtHand(small)
   let phase1: Phase1Facets | undefined
   let corners: CornerFacets | undefined
   return {
     boundsFor(position, goal) {
-      const walk = new Walk(position)
+      const walk = new Walk(position, movesOf)
       for (const name of TABLES_FOR_GOAL[goal]) {
         const distances = bytes[name]
         assert(distances !== undefined, `the table ${name} is there before it is asked`)
         if (name === 'phase-1') {
-          phase1 ??= phase1Facets()
+          phase1 ??= phase1Facets(small.phase1 ?? buildPhase1Tables())
           for (const side of goal === SOLVED ? THREE_AXES : AS_IT_IS) addPhase1(walk, distances, phase1, side)
         } else if (name === 'corners') {
-          corners ??= cornerFacets()
+          corners ??= cornerFacets(small.corners ?? buildCornerTables())
           addCorners(walk, distances, corners)
         } else {
           for (const side of SIDES_ASKED[name]) addPair(walk, distances, name, side)
@@ -96,11 +105,13 @@ class Walk implements BoundsOfPosition {
   readonly numbers: WalkedNumber[] = []
   readonly bounds: LowerBound[] = []
   readonly #position: CubePosition
+  readonly #movesOf: (facet: Facet) => Uint32Array
   readonly #known = new Map<string, number>()
   readonly #facetIds = new Map<Facet, number>()
 
-  constructor(position: CubePosition) {
+  constructor(position: CubePosition, movesOf: (facet: Facet) => Uint32Array) {
     this.#position = position
+    this.#movesOf = movesOf
   }
 
   /** @returns the index of the number that the facet has for the position as it looks after the symmetry */
@@ -112,13 +123,22 @@ class Walk implements BoundsOfPosition {
     if (index === this.numbers.length) {
       this.numbers.push({
         start: facet.numberOf(conjugatePosition(this.#position, symmetry)),
-        moves: facet.moves(),
+        moves: this.#movesOf(facet),
         turnImages: TURN_IMAGES[symmetry],
       })
       this.#known.set(key, index)
     }
     return index
   }
+}
+
+function movesAtHand({ moves }: SmallTables): (facet: Facet) => Uint32Array {
+  const atHand = new Map<Facet, Uint32Array>()
+  for (const name of moves === undefined ? [] : PAIR_TABLE_NAMES) {
+    atHand.set(PAIR_TABLES[name].rows, moves[name].rows)
+    atHand.set(PAIR_TABLES[name].columns, moves[name].columns)
+  }
+  return (facet) => atHand.get(facet) ?? facet.moves()
 }
 
 const TURN_IMAGES: readonly Uint8Array[] = Array.from({ length: N_SYMMETRIES }, (_, symmetry) =>
@@ -138,8 +158,7 @@ type Phase1Facets = {
   readonly slice: Facet
 }
 
-function phase1Facets(): Phase1Facets {
-  const tables = buildPhase1Tables()
+function phase1Facets(tables: Phase1Tables): Phase1Facets {
   return {
     tables,
     twist: facetOf(TWIST, tables.twistTurns),
@@ -160,8 +179,7 @@ function addPhase1(walk: Walk, distances: Uint8Array, { tables, twist, flip, sli
 
 type CornerFacets = { readonly tables: CornerTables; readonly twist: Facet; readonly order: Facet }
 
-function cornerFacets(): CornerFacets {
-  const tables = buildCornerTables()
+function cornerFacets(tables: CornerTables): CornerFacets {
   return { tables, twist: facetOf(TWIST, tables.twistTurns), order: facetOf(CORNER_ORDER, tables.cornerOrderTurns) }
 }
 
