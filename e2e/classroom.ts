@@ -88,7 +88,15 @@ export { expect } from '@playwright/test'
 
 function startServer(dataDir: string, port: number): Promise<Server> {
   const child = spawn(process.execPath, [join(ROOT, 'dist', 'server', 'main.js')], {
-    env: { ...process.env, DATA_DIR: dataDir, PORT: String(port), HOST: '127.0.0.1', LOG_LEVEL: 'warn' },
+    // All stories share the search tables.
+    env: {
+      ...process.env,
+      TABLES_DIR: join(ROOT, '.cache'),
+      DATA_DIR: dataDir,
+      PORT: String(port),
+      HOST: '127.0.0.1',
+      LOG_LEVEL: 'warn',
+    },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   let output = ''

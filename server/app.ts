@@ -26,11 +26,13 @@ import { MessageLimits } from './live/message-limits.ts'
 import type { LiveParts } from './live/parts.ts'
 import { PretendClasses } from './live/pretend/pretend-classes.ts'
 import { Rooms } from './live/rooms.ts'
+import { prepareGuides } from './live/round-guide.ts'
 import { seatMessages } from './live/seat-messages.ts'
 import { startTicker } from './live/ticker.ts'
 import { viewerMessages } from './live/viewer-messages.ts'
 import { newSecret, sameSecret } from './secrets.ts'
 import type { DurableRecord } from './store/record.ts'
+import type { SearchPool } from './work/search-pool.ts'
 
 /** A connection that has neither come in nor entered the desk is let go after this; its page connects again when needed. */
 const NOBODY_MS_MAX = 60_000
@@ -40,6 +42,7 @@ const ID_LENGTH = 16
 
 export type AppParts = {
   record: DurableRecord
+  search: Pick<SearchPool, 'shortest'>
   log: Logger
   nowMs: () => number
   webDir: string
@@ -95,6 +98,7 @@ export function createApp(parts: AppParts): App {
   const liveParts: LiveParts = {
     nowMs,
     record,
+    search: parts.search,
     log,
     newRandom: () => chachaSource(randomBytes(32)),
     newId: () => nanoid(ID_LENGTH),
@@ -151,6 +155,7 @@ export function createApp(parts: AppParts): App {
     http,
     link,
     async restore() {
+      await prepareGuides(liveParts)
       await rooms.restore()
       phase = 'serving'
     },

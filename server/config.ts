@@ -8,6 +8,7 @@ const schema = z.object({
   HOST: z.string().min(1).default('0.0.0.0'),
   PUBLIC_URL: z.url({ protocol: /^https?$/ }).optional(),
   DATA_DIR: z.string().min(1).default('./data'),
+  TABLES_DIR: z.string().min(1).optional(),
   LOG_LEVEL: z.enum(['silent', 'fatal', 'error', 'warn', 'info', 'debug']).default('warn'),
 })
 
@@ -17,6 +18,8 @@ export type Config = {
   /** Where browsers reach the server, when that is not this machine's own address: behind a proxy, with TLS. */
   readonly publicUrl: URL | null
   readonly dataDir: string
+  /** Search tables are kept in its folder `search-tables`: 106 MB that several servers of one machine may share. */
+  readonly tablesDir: string
   readonly logLevel: z.output<typeof schema>['LOG_LEVEL']
 }
 
@@ -29,7 +32,7 @@ export function readConfig(env: NodeJS.ProcessEnv): { ok: true; config: Config }
       faults: parsed.error.issues.map((issue) => `${issue.path.join('.')} is not usable: ${issue.message}.`),
     }
   }
-  const { PORT, HOST, PUBLIC_URL, DATA_DIR, LOG_LEVEL } = parsed.data
+  const { PORT, HOST, PUBLIC_URL, DATA_DIR, TABLES_DIR, LOG_LEVEL } = parsed.data
   return {
     ok: true,
     config: {
@@ -37,6 +40,7 @@ export function readConfig(env: NodeJS.ProcessEnv): { ok: true; config: Config }
       host: HOST,
       publicUrl: PUBLIC_URL === undefined ? null : new URL(PUBLIC_URL),
       dataDir: resolve(DATA_DIR),
+      tablesDir: resolve(TABLES_DIR ?? DATA_DIR),
       logLevel: LOG_LEVEL,
     },
   }

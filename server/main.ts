@@ -11,6 +11,7 @@ import { whereToGo } from './start/where-to-go.ts'
 import { makeSteadyClock } from './steady-clock.ts'
 import { UnusableData } from './store/sqlite-open.ts'
 import { openSqliteRecord } from './store/sqlite-record.ts'
+import { openSearchPool } from './work/search-pool.ts'
 
 const here = dirname(fileURLToPath(import.meta.url))
 const isBuilt = import.meta.url.endsWith('.js')
@@ -36,10 +37,21 @@ const record = await openSqliteRecord({ dataDir: config.dataDir, threadFile }).c
   throw fault
 })
 
+const search = openSearchPool({ dataDir: config.tablesDir, log })
+search.ready.then(
+  (stories) => {
+    // Reading them takes less than a second, and nobody needs to know.
+    if (stories.some(({ how }) => how !== 'read'))
+      console.log('  Search tables are made and kept; the next start finds them.\n')
+  },
+  () =>
+    console.error('  Search tables could not be made: there will be no par over several stages. The log says why.\n'),
+)
+
 let port = config.port
 const { publicUrl } = config
 const addresses = publicUrl === null ? rememberAddresses(() => localAddresses(port)) : () => [publicUrl.host]
-const app = createApp({ record, log, nowMs: makeSteadyClock(), webDir, publicUrl, addresses })
+const app = createApp({ record, search, log, nowMs: makeSteadyClock(), webDir, publicUrl, addresses })
 
 app.http.on('error', (fault: NodeJS.ErrnoException) => {
   // Later faults, such as too many open connections at once, cost those who come just then, and nobody who is here.
@@ -62,7 +74,7 @@ function stop(signal: string, exitCode = 0): void {
   isStopping = true
   log.info({ signal }, 'stopping')
   setTimeout(() => process.exit(1), STOP_MS_MAX).unref()
-  app.stop().then(
+  Promise.all([app.stop(), search.close()]).then(
     () => process.exit(exitCode),
     (fault: unknown) => {
       log.fatal({ fault: String(fault) }, 'did not stop in order')

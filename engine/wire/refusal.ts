@@ -39,8 +39,6 @@ export type RoomRefusal =
   | { readonly code: 'room/too-many-rounds'; readonly max: number }
   /** The chosen cases and stage leave no start to deal. Do: choose other cases. */
   | { readonly code: 'room/no-such-start' }
-  /** The pretend class knows only the last stages. Do: choose a stage from 4 to 7. */
-  | { readonly code: 'room/pretend-stage' }
 
 /** What a connection may not do, because it does not hold the seat, the desk or the viewer link. */
 export type SeatRefusal =

@@ -111,6 +111,9 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     'round:resume': (connection, message) => changeClock(connection, message, (atMs) => ({ kind: 'resumed', atMs })),
     'round:add-time': (connection, message) =>
       changeClock(connection, message, () => ({ kind: 'time-added', addedMs: message.addedMs })),
+    'round:show-par': (connection, message) =>
+      inRoom(connection, message.roomId, async (room) => room.showPar(message.roundId, message.shown)),
+
     'round:end': (connection, message) =>
       changeClock(connection, message, (atMs) => ({ kind: 'ended', atMs, reason: 'teacher' })),
     'round:void': (connection, message) => changeClock(connection, message, (atMs) => ({ kind: 'voided', atMs })),

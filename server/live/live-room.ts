@@ -11,6 +11,7 @@ import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { LiveParts } from './parts.ts'
 import { RoomRound, type Standing, type TurnsOfSeat } from './room-round.ts'
 import { RoomSeats, type Seat } from './room-seats.ts'
+import { type Guide, RoundGuide } from './round-guide.ts'
 import { type StoreEntry, storeInRoom } from './store-entry.ts'
 
 /** What has changed since the last tick: the views of desk and board, those of all benches, or only the lanes of some seats. */
@@ -36,6 +37,9 @@ export class LiveRoom {
   readonly #store: StoreEntry
   readonly #seats: RoomSeats
   readonly #round: RoomRound
+  readonly #guide: RoundGuide
+  /** The round whose par the teacher shows ahead of its end. */
+  #parShownIn: RoundId | null = null
   #closing: Promise<Result<null, Refusal>> | null = null
 
   constructor(parts: LiveParts, facts: RoomFacts, settings: RoundSettings) {
@@ -45,6 +49,7 @@ export class LiveRoom {
     this.#store = storeInRoom(parts, facts.id)
     this.#seats = new RoomSeats(parts, facts.id, this.#store)
     this.#round = new RoomRound(parts, facts.id, this.#store)
+    this.#guide = new RoundGuide(parts, () => this.#tellEverybody())
   }
 
   get seats(): ReadonlyMap<SeatId, Seat> {
@@ -64,6 +69,7 @@ export class LiveRoom {
     this.#seats.restore(state.seats)
     this.#round.restore(state.standing)
     this.locked = state.locked
+    this.#followRound()
   }
 
   // Seats
@@ -146,6 +152,7 @@ export class LiveRoom {
     const stored = await this.#store({ kind: 'room-closed', roomId: this.facts.id, atMs: this.#parts.nowMs() })
     if (!stored.ok) return stored
     this.closed = true
+    this.#guide.stop()
     this.#tellEverybody()
     return ok(null)
   }
@@ -159,18 +166,42 @@ export class LiveRoom {
   async start(number: number): Promise<Result<RoundId, Refusal>> {
     if (this.#isClosing) return err({ code: 'room/closed' })
     const { settings } = this
-    if (this.hasPretenders() && settings.from < 4) return err({ code: 'room/pretend-stage' })
     const nBefore = this.nRounds
     const started = await this.#round.start(number, settings)
     if (nBefore < this.nRounds) for (const seat of this.seats.values()) seat.asksForHelp = false
+    this.#followRound()
     // Also when only the dealing was stored: the desk counts that round.
     this.#tellEverybody()
     return started
   }
 
+  /** Par and ways of the round that is shown, for the desk; null without a round, and for a moment at its beginning. */
+  get guide(): Guide | null {
+    const { round } = this
+    return round === null ? null : this.#guide.of(round.id)
+  }
+
+  /** Whether the teacher shows par to the class ahead of the end. */
+  get isParShown(): boolean {
+    return this.#parShownIn !== null && this.#parShownIn === this.round?.id
+  }
+
+  showPar(roundId: RoundId, isShown: boolean): Result<null, Refusal> {
+    if (this.round?.id !== roundId) return err({ code: 'contest/no-such-round' })
+    this.#parShownIn = isShown ? roundId : null
+    this.#tellEverybody()
+    return ok(null)
+  }
+
+  #followRound(): void {
+    const { round } = this
+    if (round !== null && round.clock.phase !== 'void') this.#guide.follow(round)
+  }
+
   async changeClock(roundId: RoundId, event: ClockEvent): Promise<Result<null, Refusal>> {
     const changed = await this.#round.change(roundId, event)
     if (!changed.ok) return changed
+    if (event.kind === 'voided') this.#guide.stop()
     if (event.kind === 'ended' || event.kind === 'voided')
       for (const seat of this.seats.values()) seat.asksForHelp = false
     this.#tellEverybody()

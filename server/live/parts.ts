@@ -3,6 +3,7 @@
 import type { Logger } from 'pino'
 import type { RandomSource } from '../../engine/chance/random-source.ts'
 import type { DurableRecord } from '../store/record.ts'
+import type { SearchPool } from '../work/search-pool.ts'
 
 export type LiveParts = {
   readonly nowMs: () => number
@@ -10,6 +11,8 @@ export type LiveParts = {
   readonly log: Logger
   /** A fresh, unpredictable source: one for each start, so that no start tells anything of another. */
   readonly newRandom: () => RandomSource
+  /** Answers beside the event loop. */
+  readonly search: Pick<SearchPool, 'shortest'>
   /** Identifier that no one has used. */
   readonly newId: () => string
   /** Where students go, best first, without the scheme: `192.0.2.7:3000`. */

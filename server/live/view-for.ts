@@ -7,7 +7,16 @@ import { type Lane, laneOf } from '../../engine/contest/rank-board.ts'
 import type { Player, Round } from '../../engine/contest/round-state.ts'
 import { stepName } from '../../engine/contest/steps.ts'
 import { formatStickers } from '../../engine/cube/stickers.ts'
-import type { BenchView, BoardView, DeskView, RoundView, SeatView, Tick, TryView } from '../../engine/wire/views.ts'
+import type {
+  BenchView,
+  BoardView,
+  DeskView,
+  ParView,
+  RoundView,
+  SeatView,
+  Tick,
+  TryView,
+} from '../../engine/wire/views.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { Seat } from './room-seats.ts'
 
@@ -20,6 +29,7 @@ export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
     me: { seatId: seat.id, name: seat.name, late: room.isLate(seat), asksForHelp: seat.asksForHelp },
     round: round === null ? null : roundView(round),
     mine: player === undefined ? null : tryView(player),
+    par: parForClass(room),
     lanes: lanesForStudent(room, seat),
     nReached: countReached(room),
     nStudents: playersOf(room).length,
@@ -36,6 +46,7 @@ export function boardViewFor(room: LiveRoom, addresses: readonly string[]): Boar
     round: round === null ? null : roundView(round),
     nRounds: room.nRounds,
     lanes: covered ? [] : lanesOf(room),
+    par: parForClass(room),
     covered,
     nReached: countReached(room),
     nStudents: playersOf(room).length,
@@ -62,6 +73,9 @@ export function deskViewFor(room: LiveRoom, addresses: readonly string[], saving
     round: round === null ? null : roundView(round),
     nRounds: room.nRounds,
     lanes: lanesOf(room),
+    par: room.guide?.par ?? null,
+    parShown: room.isParShown,
+    ways: room.guide?.ways ?? null,
     savingPaused: !saving,
   }
 }
@@ -84,6 +98,13 @@ export function isCoveredOnBoard(room: LiveRoom): boolean {
   const { round } = room
   if (round === null || round.settings.boardSeenBy === 'all') return false
   return round.settings.boardSeenBy === 'own' || round.clock.phase !== 'ended'
+}
+
+/** Par is kept from the class until the round has ended, unless the teacher shows it. The ways never reach a student. */
+function parForClass(room: LiveRoom): ParView | null {
+  const phase = room.round?.clock.phase
+  const isShown = phase === 'ended' || (room.isParShown && (phase === 'running' || phase === 'paused'))
+  return isShown ? (room.guide?.par ?? null) : null
 }
 
 function lanesForStudent(room: LiveRoom, seat: Seat): readonly Lane[] {

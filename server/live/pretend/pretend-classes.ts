@@ -32,7 +32,6 @@ export class PretendClasses {
     const underWay = this.#seating.get(room.facts.id)
     if (underWay !== undefined) return underWay
     if (this.#classes.has(room.facts.id)) return Promise.resolve(ok(null))
-    if (room.settings.from < 4) return Promise.resolve(err({ code: 'room/pretend-stage' }))
     const seating = this.#seat(room).finally(() => this.#seating.delete(room.facts.id))
     this.#seating.set(room.facts.id, seating)
     return seating

@@ -10,7 +10,7 @@ import { FACES } from '../../../engine/cube/faces.ts'
 import { inverseTurn, type Turn, turnOf } from '../../../engine/cube/turns.ts'
 import { goalMet } from '../../../engine/method/goals.ts'
 import { nextLessonTurns } from '../../../engine/method/lesson-way.ts'
-import { STAGES, type Stage } from '../../../engine/method/stages.ts'
+import { STAGES, type Stage, type StageSpan } from '../../../engine/method/stages.ts'
 
 export type Skill = {
   /** Milliseconds before a sequence is begun: looking, and remembering. */
@@ -31,21 +31,18 @@ export const SKILLS: readonly Skill[] = Array.from({ length: 12 }, (_, index) =>
 export type Plan = { readonly kind: 'turns'; readonly turns: readonly Turn[] } | { readonly kind: 'start-again' }
 
 /** What to do at this position: the next sequence, perhaps with a slip; or start again, once the layers below are lost. */
-export function nextPlan(position: CubePosition, to: Stage, skill: Skill, random: RandomSource): Plan {
-  const stage = lastLayerStage(position, to)
+export function nextPlan(position: CubePosition, span: StageSpan, skill: Skill, random: RandomSource): Plan {
+  const stage = stageToWorkOn(position, span)
   if (stage === null) return { kind: 'start-again' }
   const turns = nextLessonTurns(position, stage)
   if (below(random, 100) >= skill.slipPercent || turns.length < 2) return { kind: 'turns', turns }
   return { kind: 'turns', turns: withSlip(turns, random) }
 }
 
-/** The stage to work on, or null when an earlier layer is broken, for which this student knows no way. */
-function lastLayerStage(position: CubePosition, to: Stage): 4 | 5 | 6 | 7 | null {
-  for (const stage of STAGES) {
-    if (goalMet(position, stage)) continue
-    return stage < 4 || to < stage ? null : (stage as 4 | 5 | 6 | 7)
-  }
-  return null
+/** The first stage whose goal is not met; null when it is one before the round's, which beginners do not mend. */
+function stageToWorkOn(position: CubePosition, { from, to }: StageSpan): Stage | null {
+  const stage = STAGES.find((each) => !goalMet(position, each))
+  return stage === undefined || stage < from || to < stage ? null : stage
 }
 
 /** What beginners do: hold the cube another way, try a turn and undo it, forget the last turn, turn one twice, begin with a wrong layer. */

@@ -114,7 +114,7 @@ export class PretendStudent {
   /** What to do next; null to lean back after reaching the goal. */
   #nextPlan(settings: RoundSettings): Plan | null {
     const { skill, random } = this.#options
-    if (!goalMet(this.#position!, settings.to)) return nextPlan(this.#position!, settings.to, skill, random)
+    if (!goalMet(this.#position!, settings.to)) return nextPlan(this.#position!, settings, skill, random)
     return below(random, 100) < AGAIN_PERCENT ? START_AGAIN : null
   }
 

@@ -1,9 +1,12 @@
 /** The server as a process of its own, so that it can be killed like one. */
 
 import { type ChildProcess, spawn } from 'node:child_process'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url))
+/** Search tables that all tests share, so that each server need not make its own. */
+const TABLES_DIR = join(ROOT, '.cache')
 const READY_MS_MAX = 30_000
 
 export type ServerProcess = {
@@ -60,7 +63,7 @@ function spawnServer(env: Record<string, string>, through: readonly string[] = [
   const [command, ...args] = [...through, process.execPath, '--import', 'tsx', 'server/main.ts']
   const child = spawn(command, args, {
     cwd: ROOT,
-    env: { ...process.env, HOST: '127.0.0.1', PORT: '0', LOG_LEVEL: 'warn', ...env },
+    env: { ...process.env, TABLES_DIR, HOST: '127.0.0.1', PORT: '0', LOG_LEVEL: 'warn', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   let text = ''

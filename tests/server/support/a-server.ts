@@ -4,10 +4,11 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import pino from 'pino'
-import { type App, createApp } from '../../../server/app.ts'
+import { type App, type AppParts, createApp } from '../../../server/app.ts'
 import { MessageLimits } from '../../../server/live/message-limits.ts'
 import type { DurableRecord } from '../../../server/store/record.ts'
 import { openSqliteRecord } from '../../../server/store/sqlite-record.ts'
+import { A_SEARCH } from './a-search.ts'
 
 export type TestServer = {
   readonly url: string
@@ -28,6 +29,7 @@ type Wishes = {
   dataDir?: string
   wrapRecord?: (record: DurableRecord) => DurableRecord
   webDir?: string
+  search?: AppParts['search']
   aheadMs?: number
   /** Everybody may say as much as they like. */
   unlimited?: boolean
@@ -48,6 +50,7 @@ export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
   let aheadMs = wishes.aheadMs ?? 0
   const app = createApp({
     record,
+    search: wishes.search ?? A_SEARCH,
     log: pino({ level: 'fatal' }),
     nowMs: () => Date.now() + aheadMs,
     webDir: wishes.webDir ?? join(dataDir, 'no-pages'),
