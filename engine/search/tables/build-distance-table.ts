@@ -13,8 +13,11 @@ import { homeEntry, type PairTable } from './pair-tables.ts'
 /** An entry that no turns reach, because two pieces would stand in one place; larger than every distance. */
 const UNREACHED = 15
 
-/** From this share of filled entries on it is quicker to ask each empty one whether a neighbour is filled. */
-const BACKWARD_FROM_SHARE = 0.25
+/**
+ * An empty entry looks at a few neighbours before one answers, an entry just found spreads to eighteen: so the search turns
+ * round when fewer than this many times the entries just found are empty.
+ */
+const EMPTY_PER_FOUND_TO_TURN_ROUND = 4
 
 /** Rows done between two reports of progress. */
 const ROWS_PER_REPORT = 1_024
@@ -38,7 +41,7 @@ export function buildDistanceTable(
   const chosen = new Uint16Array(nColumns)
   let nFilled = 1
   for (let depth = 1, nLast = 1; nFilled < nReachable && nLast > 0; depth++) {
-    const isBackward = nFilled > BACKWARD_FROM_SHARE * nReachable
+    const isBackward = nRows * nColumns - nFilled < EMPTY_PER_FOUND_TO_TURN_ROUND * nLast
     const nBefore = nFilled
     for (let row = 0; row < nRows; row++) {
       if (row % ROWS_PER_REPORT === 0) onProgress(nFilled, nReachable)
