@@ -23,6 +23,7 @@ const checks = [
     command: ['biome', 'check', '--config-path=tests/lint/lint-rules.json', '--error-on-warnings', '.'],
   },
   { what: 'Unused code', command: ['knip', '--config', 'tests/lint/unused-rules.json'] },
+  { what: 'Search tables', command: ['tsx', 'tests/make-search-tables.ts'] },
 ]
 const suites = [
   {
