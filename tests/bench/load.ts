@@ -13,6 +13,8 @@ import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import Database from 'better-sqlite3'
 import { TRY_STEPS_MAX } from '../../engine/contest/limits.ts'
+import { SOCKET_PATH } from '../../engine/wire/places.ts'
+import { PROTOCOL_VERSION } from '../../engine/wire/version.ts'
 import { type MeasuredProcess, startMeasured } from './load/measured-process.ts'
 import { RawClient } from './load/raw-client.ts'
 import { seatSchool } from './load/school.ts'
@@ -60,7 +62,7 @@ async function echo(kind: 'ws' | 'socket.io'): Promise<Row> {
   const url = `http://127.0.0.1:${/listening (\d+)/.exec(server.output)![1]}`
   const students: TurningStudent[] = []
   for (let index = 0; index < nStudents; index++) {
-    const client = await RawClient.connect(url, '/live', { protocol: 1 })
+    const client = await RawClient.connect(url, SOCKET_PATH, { protocol: PROTOCOL_VERSION })
     students.push({ client, roundId: 'x'.repeat(16), nSent: 0, nHeld: 0, dueAtMs: 0, sentAtMs: new Map() })
   }
   const row = await measure(`bare ${kind} echo`, server, students)
@@ -71,7 +73,13 @@ async function echo(kind: 'ws' | 'socket.io'): Promise<Row> {
 
 async function fairturn(): Promise<Row> {
   const dataDir = mkdtempSync(join(tmpdir(), 'fairturn-load-'))
-  const env = { DATA_DIR: dataDir, PORT: '0', HOST: '127.0.0.1', LOG_LEVEL: 'warn' }
+  const env = {
+    DATA_DIR: dataDir,
+    TABLES_DIR: fileURLToPath(new URL('../../.cache', import.meta.url)),
+    PORT: '0',
+    HOST: '127.0.0.1',
+    LOG_LEVEL: 'warn',
+  }
   const server = await startMeasured(['dist/server/main.js'], /Stop with Ctrl\+C/, env)
   const [, port, linkKey] = /localhost:(\d+)\/desk\/enter#(\S+)/.exec(server.output)!
   const school = await seatSchool(`http://127.0.0.1:${port}`, linkKey, wish.rooms, wish.students)
