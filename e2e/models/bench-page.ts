@@ -19,6 +19,10 @@ export class BenchPage {
   readonly stuck: Locator
   readonly reached: Locator
   readonly ended: Locator
+  /** Beside the goal, while the teacher shows it in a round that runs. */
+  readonly par: Locator
+  /** Beside the own result, when the round is over. */
+  readonly parAtTheEnd: Locator
 
   constructor(page: Page) {
     this.page = page
@@ -32,6 +36,8 @@ export class BenchPage {
     this.stuck = page.getByRole('button', { name: 'I am stuck' })
     this.reached = page.getByText(/Goal reached in \d+ turns?/)
     this.ended = page.getByText('The round is over')
+    this.par = page.getByText(/^(Par|Best known) \d+$/)
+    this.parAtTheEnd = page.getByText(/^(Par was \d+\.|The best known way takes \d+ turns?\.|You took \d+: no shorter)/)
   }
 
   /** Waits until the signal has been given and the round can be played. */

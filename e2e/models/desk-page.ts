@@ -13,6 +13,15 @@ export class DeskPage {
   readonly pretendClass: Locator
   readonly openBoard: Locator
   readonly lock: Locator
+  /** What the teacher knows of par: "Par 11", "Best known 27, at least 15". */
+  readonly par: Locator
+  readonly showPar: Locator
+  readonly hidePar: Locator
+  /** The two ways through the start: folded away while the round runs. */
+  readonly ways: Locator
+  readonly shortestWay: Locator
+  readonly lessonWay: Locator
+  readonly lessonSteps: Locator
 
   constructor(page: Page) {
     this.page = page
@@ -25,6 +34,13 @@ export class DeskPage {
     this.pretendClass = page.getByRole('button', { name: 'Pretend class' })
     this.openBoard = page.getByRole('link', { name: 'Open the board' })
     this.lock = page.getByRole('checkbox', { name: /Lock the room/ })
+    this.par = page.getByRole('main').getByText(/^(Par \d+|Best known \d+, at least \d+)$/)
+    this.showPar = page.getByRole('button', { name: 'Show par to the class' })
+    this.hidePar = page.getByRole('button', { name: 'Hide par from the class' })
+    this.ways = page.getByRole('group').filter({ hasText: 'Ways through this start' })
+    this.shortestWay = this.ways.getByRole('region', { name: /^Shortest/ })
+    this.lessonWay = this.ways.getByRole('region', { name: 'Lesson way' })
+    this.lessonSteps = this.lessonWay.getByRole('listitem').filter({ hasText: /Look (at|for)/ })
   }
 
   async code(): Promise<string> {
@@ -42,6 +58,17 @@ export class DeskPage {
   async lockRoom(): Promise<void> {
     await this.page.getByText('Lock the room').click()
     await expect(this.lock).toBeChecked()
+  }
+
+  /** Unfolds the ways through the start, or folds them away again. */
+  async toggleWays(): Promise<void> {
+    await this.ways.getByRole('heading', { name: 'Ways through this start' }).click()
+  }
+
+  /** Turns of the round's par as the desk says them. */
+  async parTurns(): Promise<number> {
+    await expect(this.par).toBeVisible()
+    return Number(/\d+/.exec((await this.par.textContent()) ?? '')?.[0])
   }
 
   async endRound(): Promise<void> {

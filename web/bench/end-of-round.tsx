@@ -11,6 +11,7 @@ import type { BenchFace } from './bench-face.ts'
 import type { BenchScreenProps } from './bench-props.ts'
 import type { BenchSettings } from './bench-settings.ts'
 import styles from './end-of-round.module.css'
+import { parAtTheEnd } from './par-at-the-end.ts'
 import { RankedList } from './ranked-list.tsx'
 
 type EndOfRoundProps = Pick<BenchScreenProps, 'live'> & {
@@ -49,6 +50,7 @@ export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
       </header>
       <section className={styles.mine} role="status">
         {mine !== null && <OwnResult lane={mine} ranked={ranked} isListed={isListed} nParts={nParts} />}
+        {view.par !== null && <p>{parAtTheEnd(t, view.par, mine?.best?.turns ?? null)}</p>}
         {cameTooLate && <p>{t('bench:awayEnded')}</p>}
         {live.status === 'away' && <p>{t('bench:awayWaiting')}</p>}
         {view.room.pretend && <p>{t('common:pretendClass')}</p>}

@@ -3,6 +3,7 @@
 import { useCallback, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { GoalPicture } from '../cube/goal-picture.tsx'
+import { parName } from '../parts/par-words.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { spanWords, stageWords } from '../parts/stage-words.ts'
 import { AskStartAgain, TURNS_WORTH_ASKING } from './ask-start-again.tsx'
@@ -62,6 +63,11 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
       head={
         <RoundHead
           over={t('bench:roundAndStage', { number: round.number, stage: spanWords(t, settings) })}
+          par={
+            view.par === null
+              ? null
+              : { words: parName(t, view.par), briefOver: t('board:round', { number: round.number }) }
+          }
           title={words.title}
           sentence={
             isOneStage

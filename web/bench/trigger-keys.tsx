@@ -7,9 +7,10 @@ import { memo } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Turn } from '../../engine/cube/turns.ts'
 import { LEFT_TRIGGER, RIGHT_TRIGGER } from '../../engine/method/sequence-book.ts'
+import { TriggerBar } from '../parts/ribbon/trigger-bar.tsx'
+import { writtenTurn } from '../parts/turn-words.ts'
 import { classNames } from '../ui/class-names.ts'
 import styles from './trigger-keys.module.css'
-import { writtenTurn } from './words-for-turns.ts'
 
 export const TRIGGERS = { left: LEFT_TRIGGER, right: RIGHT_TRIGGER } as const
 const SIDES = ['left', 'right'] as const
@@ -32,12 +33,7 @@ export const TriggerKeys = memo(function TriggerKeys({ off, aside, onTrigger }: 
       onClick={() => !off && onTrigger(TRIGGERS[side])}
     >
       <span className={styles.name}>{t(`bench:triggers.${side}`)}</span>
-      <span className={styles.bar} dir="ltr" aria-hidden="true">
-        <i />
-        <i />
-        <i />
-        <i />
-      </span>
+      <TriggerBar side={side} />
       <span className={styles.turns} dir="ltr">
         {TRIGGERS[side].map(writtenTurn).join(' ')}
       </span>

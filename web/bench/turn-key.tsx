@@ -3,9 +3,9 @@
 import type { ReactNode } from 'react'
 import { useTranslation } from 'react-i18next'
 import { type Turn, type TurnName, turnOf } from '../../engine/cube/turns.ts'
+import { turnWords, writtenTurn } from '../parts/turn-words.ts'
 import { classNames } from '../ui/class-names.ts'
 import styles from './turn-key.module.css'
-import { turnWords, writtenTurn } from './words-for-turns.ts'
 
 export type TurnKeyProps = {
   readonly turn: TurnName

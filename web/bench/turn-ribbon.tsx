@@ -6,11 +6,11 @@
 import { type CSSProperties, memo, useLayoutEffect, useRef } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Turn } from '../../engine/cube/turns.ts'
+import { type RibbonPart, ribbonParts } from '../parts/ribbon/ribbon-parts.ts'
+import { writtenTurn } from '../parts/turn-words.ts'
 import { classNames } from '../ui/class-names.ts'
 import { Sign } from '../ui/signs.tsx'
-import { type RibbonPart, ribbonParts } from './ribbon-parts.ts'
 import styles from './turn-ribbon.module.css'
-import { writtenTurn } from './words-for-turns.ts'
 
 type TurnRibbonProps = {
   readonly turns: readonly Turn[]

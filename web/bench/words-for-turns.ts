@@ -2,22 +2,12 @@
 
 import type { TFunction } from 'i18next'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
-import { inverseTurns, type Turn, turnKind, turnName } from '../../engine/cube/turns.ts'
+import { inverseTurns, type Turn } from '../../engine/cube/turns.ts'
 import { type CubeInHand, type TurnsBetween, turnsBetween } from '../cube/turns-between.ts'
 import { colourWords } from '../parts/colour-words.ts'
+import { triggerOf } from '../parts/ribbon/ribbon-parts.ts'
+import { turnWords } from '../parts/turn-words.ts'
 import { type GoalProgress, goalProgress } from './goal-progress.ts'
-import { triggerOf } from './ribbon-parts.ts'
-
-/** A prime as it is set: close to its letter, and seen. */
-export function writtenTurn(turn: Turn): string {
-  return turnName(turn).replace("'", '’')
-}
-
-export function turnWords(t: TFunction, turn: Turn): string {
-  return turnKind(turn) === 'wide'
-    ? t('bench:turn.wide', { name: writtenTurn(turn) })
-    : t(`bench:turn.${turnName(turn)}`)
-}
 
 /** "Right layer up. 7 turns so far. 3 of 4 top edges show yellow." What did not change is not said again. */
 export function sayWhatHappened(

@@ -62,6 +62,7 @@ function Page({ view, round, nowMs }: { view: BoardView; round: RoundView; nowMs
       lanes={view.lanes}
       phase={clock.phase === 'ended' ? 'ended' : 'running'}
       nStages={nStagesIn(settings)}
+      par={view.par}
       roundKey={round.id}
     />
   )

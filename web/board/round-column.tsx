@@ -9,6 +9,7 @@ import { RoundClockFace, roundClockWords } from '../parts/round-clock-face.tsx'
 import { spanWords, stageWords } from '../parts/stage-words.ts'
 import { classNames } from '../ui/class-names.ts'
 import { Sign } from '../ui/signs.tsx'
+import { ParFact } from './par-fact.tsx'
 import styles from './round-column.module.css'
 
 type RoundColumnProps = { view: BoardView; round: RoundView; nowMs: number; tools: ReactNode }
@@ -43,12 +44,15 @@ export function RoundColumn({ view, round, nowMs, tools }: RoundColumnProps) {
         <p>{roundClockWords(t, round, nowMs)}</p>
       </div>
 
-      <div className={classNames(styles.reached, clock.phase === 'void' && styles.uncounted)}>
-        <p>
-          <Sign of="reached" />
-          <b>{view.nReached}</b>
-        </p>
-        <p>{t('board:reached', { count: view.nStudents })}</p>
+      <div className={classNames(styles.facts, clock.phase === 'void' && styles.uncounted)}>
+        <div className={styles.fact}>
+          <p className={styles.figure}>
+            <Sign of="reached" />
+            <b>{view.nReached}</b>
+          </p>
+          <p>{t('board:reached', { count: view.nStudents })}</p>
+        </div>
+        <ParFact par={view.par} isOver={isOver} className={styles.fact} />
       </div>
 
       <div className={styles.code}>

@@ -1,10 +1,11 @@
-/** The board in two sentences, for who hears it. */
+/** The board in a few sentences, for who hears it. */
 
 import type { TFunction } from 'i18next'
 import { rankBoard } from '../../engine/contest/rank-board.ts'
 import type { BoardView } from '../../engine/wire/views.ts'
+import { parWords } from '../parts/par-words.ts'
 
-export function summaryWords(t: TFunction, { round, lanes, nReached, nStudents }: BoardView): string {
+export function summaryWords(t: TFunction, { round, lanes, nReached, nStudents, par }: BoardView): string {
   if (round === null) return ''
   const { phase } = round.clock
   const isEnded = phase === 'ended'
@@ -14,5 +15,6 @@ export function summaryWords(t: TFunction, { round, lanes, nReached, nStudents }
     first === undefined || first.best === null
       ? ''
       : t('board:summary.leader', { name: first.name, turns: t('common:turns', { count: first.best.turns }) })
-  return [isEnded ? t('board:summary.ended') : '', count, leader].filter(Boolean).join(' ')
+  const parSentence = par === null ? '' : t('board:summary.par', { words: parWords(t, par) })
+  return [isEnded ? t('board:summary.ended') : '', count, leader, parSentence].filter(Boolean).join(' ')
 }

@@ -11,6 +11,8 @@ export type RoomActs = {
   pause(): void
   resume(): void
   addTime(ms: number): void
+  /** Shows par to the class before the end, or hides it again. */
+  showPar(shown: boolean): void
   end(): void
   voidRound(): void
   removeSeat(id: SeatId): void

@@ -64,7 +64,7 @@ export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenPro
           </aside>
         </main>
       ) : (
-        <WatchRound view={view} onOpen={setOpenSeat} />
+        <WatchRound view={view} acts={acts} onOpen={setOpenSeat} />
       )}
       {student !== undefined && (
         <StudentSheet

@@ -15,6 +15,11 @@ export function roomPhase({ round }: Pick<DeskView, 'round'>, opensSettings: boo
   return opensSettings ? 'planning' : 'ended'
 }
 
+/** Whether par stands on the class's board now: it does when the round has ended, or when the teacher shows it before. */
+export function classSeesPar({ round, parShown }: Pick<DeskView, 'round' | 'parShown'>): boolean {
+  return round !== null && (round.clock.phase === 'ended' || parShown)
+}
+
 export function roomTitle(t: TFunction, { round, nRounds }: DeskView, phase: RoomPhase): string {
   if (phase === 'planning' || round === null) return t('desk:room.roundNext', { number: nRounds + 1 })
   if (phase === 'playing') return t('board:round', { number: round.number })

@@ -1,4 +1,7 @@
-/** A round under way or over: the class on its sheet, and the lanes as everybody sees them. Narrow desks show one at a time. */
+/**
+ * A round under way or over: par, the ways through the start, the class on its sheet, and the lanes as everybody sees them.
+ * Narrow desks show the class or the lanes.
+ */
 
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
@@ -10,15 +13,25 @@ import { PretendMark } from '../parts/pretend-mark.tsx'
 import { classNames } from '../ui/class-names.ts'
 import { SegmentedChoice } from '../ui/segmented-choice.tsx'
 import { ClassSheet } from './class/class-sheet.tsx'
+import type { RoomActs } from './desk-acts.ts'
+import { ParLine } from './par-line.tsx'
+import { classSeesPar } from './room-phase.ts'
 import styles from './watch-round.module.css'
+import { WaysThrough } from './ways/ways-through.tsx'
 
 type Half = 'class' | 'board'
+type WatchRoundProps = { view: DeskView; acts: Pick<RoomActs, 'showPar'>; onOpen: (id: SeatId) => void }
 
-export function WatchRound({ view, onOpen }: { view: DeskView; onOpen: (id: SeatId) => void }) {
+export function WatchRound({ view, acts, onOpen }: WatchRoundProps) {
   const { t } = useTranslation()
   const [half, setHalf] = useState<Half>('class')
   const { round } = view
+  const counts = round !== null && round.clock.phase !== 'void'
   const isEnded = round?.clock.phase === 'ended'
+  // Open once the round is over, folded while it runs; the teacher's own wish counts until that changes.
+  const foldedFor = `${round?.id} ${isEnded}`
+  const [wish, setWish] = useState({ foldedFor, isOpen: isEnded })
+  const isOpen = wish.foldedFor === foldedFor ? wish.isOpen : isEnded
   return (
     <main className={styles.round}>
       <div className={styles.choose}>
@@ -33,20 +46,33 @@ export function WatchRound({ view, onOpen }: { view: DeskView; onOpen: (id: Seat
           onChoose={setHalf}
         />
       </div>
-      <div className={classNames(styles.class, half === 'class' && styles.chosen)}>
+      <div className={styles.over}>
+        {counts && <ParLine view={view} acts={acts} />}
         {view.seats.some((seat) => seat.pretend) && (
           <p className={styles.pretend}>
             <PretendMark />
           </p>
         )}
+      </div>
+      <div className={classNames(styles.class, isOpen && styles.open, half === 'class' && styles.chosen)}>
+        {counts && (
+          <WaysThrough
+            par={view.par}
+            ways={view.ways}
+            baseColour={round.settings.baseColour}
+            isOpen={isOpen}
+            onOpen={(open) => setWish({ foldedFor, isOpen: open })}
+          />
+        )}
         <ClassSheet view={view} onOpen={onOpen} />
       </div>
       <div className={classNames(styles.lanes, half === 'board' && styles.chosen)}>
-        {round !== null && round.clock.phase !== 'void' && (
+        {counts && (
           <Lanes
             lanes={view.lanes}
             phase={isEnded ? 'ended' : 'running'}
             nStages={nStagesIn(round.settings)}
+            par={classSeesPar(view) ? view.par : null}
             roundKey={round.id}
           />
         )}

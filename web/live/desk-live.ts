@@ -123,6 +123,7 @@ export const deskActs = {
   pause: () => inRound((roomId, roundId) => say('round:pause', { roomId, roundId })),
   resume: () => inRound((roomId, roundId) => say('round:resume', { roomId, roundId })),
   addTime: (addedMs: number) => inRound((roomId, roundId) => say('round:add-time', { roomId, roundId, addedMs })),
+  showPar: (shown: boolean) => inRound((roomId, roundId) => say('round:show-par', { roomId, roundId, shown })),
   end: () => inRound((roomId, roundId) => say('round:end', { roomId, roundId })),
   voidRound: () => inRound((roomId, roundId) => say('round:void', { roomId, roundId })),
 

@@ -6,9 +6,10 @@ import { solvedCube } from '../../../engine/cube/cube-position.ts'
 import { countOuterBlockTurns } from '../../../engine/cube/outer-block-turns.ts'
 import { parseTurns } from '../../../engine/cube/parse-turns.ts'
 import { ALL_TURNS, inverseTurns, turnKind } from '../../../engine/cube/turns.ts'
-import { sayWhatHappened, turnWords } from '../../../web/bench/words-for-turns.ts'
+import { sayWhatHappened } from '../../../web/bench/words-for-turns.ts'
 import { bench } from '../../../web/locales/en/bench.ts'
 import { common } from '../../../web/locales/en/common.ts'
+import { turnWords } from '../../../web/parts/turn-words.ts'
 
 beforeAll(async () => {
   await i18next.init({ lng: 'en', resources: { en: { bench, common } }, interpolation: { escapeValue: false } })

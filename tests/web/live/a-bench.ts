@@ -35,6 +35,7 @@ export function aView(
       clock: wishes.clock ?? RUNNING,
     },
     mine: mine === null ? null : { number: 1, steps: [], reached: null, best: null, ...mine },
+    par: null,
     lanes: [],
     nReached: 0,
     nStudents: 1,

@@ -2,7 +2,6 @@
 
 import { useId } from 'react'
 import { useTranslation } from 'react-i18next'
-import { isLastLayerStage } from '../../../engine/method/cases.ts'
 import type { DeskView } from '../../../engine/wire/views.ts'
 import { Button } from '../../ui/button.tsx'
 import styles from './pretend-class.module.css'
@@ -13,24 +12,13 @@ export function PretendClass({ view, onSeat }: PretendClassProps) {
   const { t } = useTranslation()
   const helpId = useId()
   const isHere = view.seats.some((seat) => seat.pretend)
-  const mayCome = isLastLayerStage(view.settings.from)
-  const help = isHere ? 'desk:side.pretendHere' : mayCome ? 'desk:side.pretendHelp' : 'desk:side.pretendStage'
   return (
     <div className={styles.pretend}>
-      <Button
-        look="quiet"
-        icon={isHere ? 'cross' : 'plus'}
-        // Still reached by the keyboard, so that the reason is heard.
-        aria-disabled={!isHere && !mayCome}
-        aria-describedby={helpId}
-        onClick={() => {
-          if (isHere || mayCome) onSeat(!isHere)
-        }}
-      >
+      <Button look="quiet" icon={isHere ? 'cross' : 'plus'} aria-describedby={helpId} onClick={() => onSeat(!isHere)}>
         {t(isHere ? 'desk:side.pretendSend' : 'desk:side.pretend')}
       </Button>
       <p id={helpId} className={styles.help}>
-        {t(help)}
+        {t(isHere ? 'desk:side.pretendHere' : 'desk:side.pretendHelp')}
       </p>
     </div>
   )

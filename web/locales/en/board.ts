@@ -22,6 +22,13 @@ export const board = {
   void: 'struck out',
   reached_one: 'of {{count}} reached',
   reached_other: 'of {{count}} reached',
+  par: {
+    name: 'Par',
+    bestKnown: 'Best known',
+    covered: 'Par, covered',
+    tab: 'par {{turns}}',
+    tabBestKnown: 'best known {{turns}}',
+  },
   roomCode: 'Room code',
   lateRoomCode: 'Late? Room code',
   locked: 'Room code (locked)',
@@ -52,6 +59,7 @@ export const board = {
     running: '{{reached}} of {{students}} reached.',
     leader: '{{name}} leads with {{turns}}.',
     ended: 'The round is over.',
+    par: '{{words}}.',
   },
 
   noSuchRoom: {

@@ -73,6 +73,13 @@ export const common = {
 
   turns_one: '{{count}} turn',
   turns_other: '{{count}} turns',
+  par: {
+    proven: 'Par {{turns}}',
+    /** Not proven to be the fewest: another way may be shorter. */
+    bestKnown: 'Best known {{turns}}',
+    atLeast: 'at least {{turns}}',
+    withBound: '{{name}}, {{bound}}',
+  },
   students_one: '{{count}} student',
   students_other: '{{count}} students',
 

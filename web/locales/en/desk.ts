@@ -138,7 +138,6 @@ export const desk = {
     pretend: 'Pretend class',
     pretendSend: 'Send the pretend class home',
     pretendHelp: 'Fills the room with simulated students, so that you can try everything alone.',
-    pretendStage: 'The pretend class knows only stages 4 to 7. Choose one of them first.',
     pretendHere: 'Simulated students are here. They are marked everywhere and their turns are nobody’s record.',
     close: 'Close the room',
     closeRoundIsOn: 'End the round first.',
@@ -147,6 +146,23 @@ export const desk = {
       sentence: 'Everybody leaves it, and the code stops working.',
       yes: 'Close the room',
     },
+  },
+
+  par: {
+    workedOut: 'Par is being worked out.',
+    show: 'Show par to the class',
+    hide: 'Hide par from the class',
+  },
+
+  ways: {
+    title: 'Ways through this start',
+    workedOut: 'They are being worked out.',
+    shortest: 'Shortest',
+    shortestKnown: 'Shortest known',
+    proven: '{{turns}}, proven',
+    bestKnown: '{{turns}}, best known; {{bound}}',
+    lesson: 'Lesson way',
+    stage: 'Stage {{stage}} · {{title}}',
   },
 
   classSheet: {

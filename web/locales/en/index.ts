@@ -5,9 +5,10 @@ import { board } from './board.ts'
 import { common } from './common.ts'
 import { desk } from './desk.ts'
 import { join } from './join.ts'
+import { lesson } from './lesson.ts'
 import { refusals } from './refusals.ts'
 
-export const en = { bench, board, common, desk, join, refusals } as const
+export const en = { bench, board, common, desk, join, lesson, refusals } as const
 
 /** What every language has to have: the keys of this one. */
 export type Catalogue = Words<typeof en>

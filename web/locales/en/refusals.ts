@@ -17,7 +17,6 @@ export const refusals = {
   'room/round-open': 'A round is still open. End it first.',
   'room/too-many-rounds': 'This room has had {{max}} rounds. Open a new room.',
   'room/no-such-start': 'With these cases there is no start that is not finished already. Choose another case.',
-  'room/pretend-stage': 'The pretend class knows stages 4 to 7 so far. Choose one of them, or send it home.',
   'seat/none': 'You have no seat yet. Come in with the room code.',
   'seat/gone': 'This seat is gone. Come in again with the room code.',
   'seat/taken-over': 'You are playing in another tab or on another device.',

@@ -3,8 +3,10 @@
  * and works out its own size of a square. Used by the projector's board and by the desk.
  */
 
+import { useEffect, useRef } from 'react'
 import { useTranslation } from 'react-i18next'
 import { type Lane, rankBoard } from '../../../engine/contest/rank-board.ts'
+import type { ParView } from '../../../engine/wire/views.ts'
 import { type BoxSize, useBoxSize } from '../../ui/box-size.ts'
 import { classNames } from '../../ui/class-names.ts'
 import { type BoardRows, boardRows, SKIPPED, tiesOf } from './board-rows.ts'
@@ -14,6 +16,8 @@ import { LaneRow } from './lane-row.tsx'
 import styles from './lanes.module.css'
 import { LanesAsList } from './lanes-as-list.tsx'
 import { momentFigures } from './moment-figures.ts'
+import { ParBar, useTabWords } from './par-bar.tsx'
+import { hasRoomForUnit, type ParMark, placePar, rulerNumbers } from './par-mark.ts'
 import { useClimbing } from './use-climbing.ts'
 import { useShownOrder } from './use-shown-order.ts'
 
@@ -21,6 +25,8 @@ export type LanesProps = {
   lanes: readonly Lane[]
   phase: 'running' | 'ended'
   nStages: number
+  /** Null while the class does not see it: then it leaves no trace here. */
+  par: ParView | null
   /** Another round is another page: nothing climbs from one to the next. */
   roundKey: string
 }
@@ -38,7 +44,7 @@ export function Lanes(props: LanesProps) {
   )
 }
 
-function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { size: BoxSize }) {
+function LanesPage({ lanes, phase, nStages, par, roundKey, size }: LanesProps & { size: BoxSize }) {
   const { t } = useTranslation()
   const rows = boardRows(rankBoard(lanes, phase))
   const order = useShownOrder(rows.order, roundKey)
@@ -48,6 +54,12 @@ function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { siz
   const rowRef = useClimbing(order, measures.rowPx)
   const ties = tiesOf({ order, lanes: rows.lanes })
   const moments = momentFigures(lanes)
+  const tabWords = useTabWords(par, measures.nSquares)
+  const mark = par === null ? null : placePar(par.turns, tabWords.length, measures)
+  const isOpen = useRef(false)
+  useEffect(() => {
+    isOpen.current = true
+  }, [])
   const nCrowdRows = rows.nRows - order.length
   return (
     <section
@@ -56,7 +68,7 @@ function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { siz
       tabIndex={scrolls ? 0 : undefined}
       aria-label={t('board:lanes')}
     >
-      <Ruler nSquares={measures.nSquares} />
+      <Ruler measures={measures} tab={mark?.tab ?? null} />
       <div className={styles.sheet} />
       <ol className={styles.lanes}>
         {order.map((id, row) => {
@@ -86,6 +98,9 @@ function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { siz
           <b>{tie.place}</b>
         </div>
       ))}
+      {par !== null && mark !== null && (
+        <ParBar key={roundKey} par={par} mark={mark} words={tabWords} isNews={isOpen.current} />
+      )}
       {rows.crowd.length > 0 && (
         <CrowdDots crowd={rows.crowd} measures={measures} nRowsHigh={nCrowdRows} isRest={rows.lanes.size > 0} />
       )}
@@ -93,13 +108,13 @@ function LanesPage({ lanes, phase, nStages, roundKey, size }: LanesProps & { siz
   )
 }
 
-function Ruler({ nSquares }: { nSquares: number }) {
+function Ruler({ measures, tab }: { measures: LaneMeasures; tab: ParMark['tab'] | null }) {
   const { t } = useTranslation()
-  const numbers = Array.from({ length: Math.floor((nSquares - 1) / 4) }, (_, index) => 4 * (index + 1))
+  const unit = t('board:ruler')
   return (
     <div className={styles.ruler} aria-hidden="true">
-      <span className={styles.unit}>{t('board:ruler')}</span>
-      {numbers.map((n) => (
+      {hasRoomForUnit(unit.length, measures, tab) && <span className={styles.unit}>{unit}</span>}
+      {rulerNumbers(measures, tab).map((n) => (
         <span key={n} style={{ '--n': n } as React.CSSProperties}>
           {n}
         </span>

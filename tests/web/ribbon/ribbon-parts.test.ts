@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { parseTurns } from '../../../engine/cube/parse-turns.ts'
 import { turnName } from '../../../engine/cube/turns.ts'
-import { ribbonParts } from '../../../web/bench/ribbon-parts.ts'
+import { ribbonParts } from '../../../web/parts/ribbon/ribbon-parts.ts'
 
 // Rows: turns, and the ribbon: [..] a right trigger, {..} a left one, (..) a re-hold, = a square of double width.
 test.each([

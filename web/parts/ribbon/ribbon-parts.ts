@@ -3,9 +3,9 @@
  * Only a whole trigger is joined: an unfinished one stays single squares, the first sign that a turn was forgotten.
  */
 
-import { outerBlockCost } from '../../engine/cube/outer-block-turns.ts'
-import { type Turn, turnKind } from '../../engine/cube/turns.ts'
-import { LEFT_TRIGGER, RIGHT_TRIGGER } from '../../engine/method/sequence-book.ts'
+import { outerBlockCost } from '../../../engine/cube/outer-block-turns.ts'
+import { type Turn, turnKind } from '../../../engine/cube/turns.ts'
+import { LEFT_TRIGGER, RIGHT_TRIGGER } from '../../../engine/method/sequence-book.ts'
 
 export type RibbonPart =
   | { readonly kind: 'turn'; readonly at: number; readonly turn: Turn; readonly squares: number }
