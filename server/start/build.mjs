@@ -11,7 +11,12 @@ const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..')
 rmSync(join(ROOT, 'dist'), { recursive: true, force: true })
 await bundle({
   absWorkingDir: ROOT,
-  entryPoints: { main: 'server/main.ts', 'sqlite-thread': 'server/store/sqlite-thread.ts', cube: 'server/cli/main.ts' },
+  entryPoints: {
+    main: 'server/main.ts',
+    'sqlite-thread': 'server/store/sqlite-thread.ts',
+    'search-thread': 'server/work/search-thread.ts',
+    cube: 'server/cli/main.ts',
+  },
   outdir: 'dist/server',
   bundle: true,
   packages: 'external',

@@ -134,9 +134,11 @@ class Walk implements BoundsOfPosition {
 
 function movesAtHand({ moves }: SmallTables): (facet: Facet) => Uint32Array {
   const atHand = new Map<Facet, Uint32Array>()
-  for (const name of moves === undefined ? [] : PAIR_TABLE_NAMES) {
-    atHand.set(PAIR_TABLES[name].rows, moves[name].rows)
-    atHand.set(PAIR_TABLES[name].columns, moves[name].columns)
+  if (moves !== undefined) {
+    for (const name of PAIR_TABLE_NAMES) {
+      atHand.set(PAIR_TABLES[name].rows, moves[name].rows)
+      atHand.set(PAIR_TABLES[name].columns, moves[name].columns)
+    }
   }
   return (facet) => atHand.get(facet) ?? facet.moves()
 }

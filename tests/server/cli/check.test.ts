@@ -1,28 +1,10 @@
 /** The command line as a script meets it: processes, lines, exit codes. Rules CO: tests/RULES.md. */
 
-import { spawnSync } from 'node:child_process'
-import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
+import { cube, question } from './run-cube.ts'
 
-const ROOT = fileURLToPath(new URL('../../..', import.meta.url))
-
-function cube(args: string[], input = '') {
-  const run = spawnSync(process.execPath, ['--import', 'tsx', 'server/cli/main.ts', ...args], {
-    cwd: ROOT,
-    input,
-    encoding: 'utf8',
-  })
-  return { exit: run.status, lines: run.stdout.split('\n').filter((line) => line !== ''), complaint: run.stderr }
-}
-const check = (stage: string, scramble: string, solution: string) => [
-  'check',
-  '--stage',
-  stage,
-  '--scramble',
-  scramble,
-  '--solution',
-  solution,
-]
+const check = (stage: string, scramble: string, solution: string) =>
+  question('check', stage, scramble, '--solution', solution)
 
 test('[CO1] a solution that undoes the scramble reaches the goal; every metric is told', () => {
   const { exit, lines } = cube(check('4', "F U R U' R' F'", "F R U R' U' F'"))
