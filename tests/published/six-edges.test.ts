@@ -15,7 +15,7 @@ const THREE_EDGES: Tracking = { kind: 'edge', nPieces: 3, turned: true }
 const N_POSITIONS = 42_577_920
 const UNREACHED = 15
 
-test('[SE35] six edges are on average as far from home as Korf says, and at most ten turns', () => {
+test('[SE35] six edges are on average as far from home as computed, which is what Korf gives, and at most ten turns', () => {
   const moves = buildTrackedMoves(THREE_EDGES)
   const threeEdges = (...names: string[]): Facet => {
     const pieces = names.map((name) => EDGE_PLACES.findIndex((place) => place.name === name))

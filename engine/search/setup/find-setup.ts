@@ -3,10 +3,11 @@
 import type { CubePosition } from '../../cube/cube-position.ts'
 import { asHeldHome, type Hold, holdOf } from '../../cube/hold.ts'
 import type { Turn } from '../../cube/turns.ts'
+import { goalMet } from '../../method/goals.ts'
 import { err, ok, type Result } from '../../result.ts'
 import { NODES_PER_ASKING } from '../two-phase/node-budget.ts'
 import { searchTwoPhase, TURNS_MAX, type TwoPhaseTables } from '../two-phase/two-phase-search.ts'
-import { givesNothingAway, type RoundSecrets, setupTurnsMin } from './gives-nothing-away.ts'
+import { givesNothingAway, type RoundSecrets, setupTurnsMin, TURNS_OVER_PAR_MIN } from './gives-nothing-away.ts'
 import { plainFaceTurns } from './plain-face-turns.ts'
 
 /** What setup is wanted. */
@@ -31,16 +32,20 @@ export type Setup = {
 
 /** Why there is no setup. */
 export type SetupFault =
+  /** The start meets the round's goal already, so any setup gives it away. Do: draw another start. */
+  | { readonly code: 'setup/at-goal' }
+  /** No setup is as long as this par asks for. Data: the longest par that can be kept. Do: play fewer stages at once. */
+  | { readonly code: 'setup/par-too-long'; readonly parTurnsMax: number }
   /** None was found in the time and a bounded while after it. Data: how many nodes were looked at. Do: ask again with more time. */
-  { readonly code: 'setup/none-in-time'; readonly nNodes: number }
+  | { readonly code: 'setup/none-in-time'; readonly nNodes: number }
 
 /**
- * When the time is up and nothing is found, so many nodes more are looked at, some tenths of a second, for any word at all.
- * It takes longer second phases to find one quickly for the few positions that look the same from every side and are far
- * from solved, such as the one with every edge flipped.
+ * When the time is up and nothing is found, the search goes on for any word at all, with one longest second phase after the
+ * other, so many nodes each: some tenths of a second. Starts far from solved that look the same from every side, such as the
+ * one with every edge flipped, need long second phases; some starts of stage 6 need short ones.
  */
-const NODES_BEYOND_MAX = 4_000_000
-const PHASE_2_TURNS_MAX_BEYOND = 12
+const NODES_BEYOND_MAX = 3_000_000
+const PHASE_2_TURNS_BEYOND = [10, 12] as const
 
 /** @returns the shortest setup that was found and that gives nothing away */
 export function findSetup(wish: SetupWish): Result<Setup, SetupFault> {
@@ -48,24 +53,31 @@ export function findSetup(wish: SetupWish): Result<Setup, SetupFault> {
   const position = asHeldHome(start)
   const hold = holdOf(start)
   const kept = secrets && { ...secrets, lessonWay: plainFaceTurns(secrets.lessonWay, hold) }
-  const rules = {
-    tables,
-    position,
-    turnsMin: kept === undefined ? 0 : setupTurnsMin(kept),
-    accepts: (turns: readonly Turn[]) => kept === undefined || givesNothingAway(position, turns, kept),
-  }
+  if (kept !== undefined && goalMet(position, kept.to)) return err({ code: 'setup/at-goal' })
+  const turnsMin = kept === undefined ? 0 : setupTurnsMin(kept)
+  if (turnsMin > TURNS_MAX) return err({ code: 'setup/par-too-long', parTurnsMax: TURNS_MAX - TURNS_OVER_PAR_MIN })
+  const accepts = (turns: readonly Turn[]) => kept === undefined || givesNothingAway(position, turns, kept)
+  const rules = { tables, position, turnsMin, accepts }
   const inTime = searchTwoPhase({ ...rules, turnsEnough, isOver })
   if (inTime.turns !== null) return ok({ turns: inTime.turns, hold })
-  let nNodesLeft = NODES_BEYOND_MAX
-  const beyond = searchTwoPhase({
-    ...rules,
-    turnsEnough: TURNS_MAX,
-    phase2TurnsMax: PHASE_2_TURNS_MAX_BEYOND,
-    isOver: () => {
-      nNodesLeft -= NODES_PER_ASKING
-      return nNodesLeft <= 0
-    },
-  })
-  if (beyond.turns !== null) return ok({ turns: beyond.turns, hold })
-  return err({ code: 'setup/none-in-time', nNodes: inTime.nNodes + beyond.nNodes })
+  let { nNodes } = inTime
+  for (const phase2TurnsMax of PHASE_2_TURNS_BEYOND) {
+    const beyond = searchTwoPhase({
+      ...rules,
+      turnsEnough: TURNS_MAX,
+      phase2TurnsMax,
+      isOver: afterNodes(NODES_BEYOND_MAX),
+    })
+    if (beyond.turns !== null) return ok({ turns: beyond.turns, hold })
+    nNodes += beyond.nNodes
+  }
+  return err({ code: 'setup/none-in-time', nNodes })
+}
+
+function afterNodes(nNodes: number): () => boolean {
+  let nLeft = nNodes
+  return () => {
+    nLeft -= NODES_PER_ASKING
+    return nLeft <= 0
+  }
 }

@@ -10,7 +10,7 @@
 import { afterTurns } from '../../cube/apply-turn.ts'
 import type { CubePosition } from '../../cube/cube-position.ts'
 import { asHeldHome } from '../../cube/hold.ts'
-import type { Turn } from '../../cube/turns.ts'
+import { type Turn, turnKind } from '../../cube/turns.ts'
 import { stepsBeforeGoal } from '../../method/goal-reached.ts'
 import { goalMet } from '../../method/goals.ts'
 import type { Stage } from '../../method/stages.ts'
@@ -36,7 +36,7 @@ export type ShortestWish = {
   /** Any legal position, in any hold. */
   readonly position: CubePosition
   readonly to: Stage
-  /** Ways from the position held home that are known to meet the goal somewhere on their course, such as an undone setup. */
+  /** Face turns from the position held home that are known to meet the goal somewhere on their course: an undone setup. */
   readonly known?: ReadonlyArray<readonly Turn[]>
   /** Asked every few thousand nodes: is the time up, or is the answer no longer wanted? */
   readonly shouldStop: () => boolean
@@ -112,6 +112,10 @@ function betterLine(
 }
 
 function upToGoal(position: CubePosition, way: readonly Turn[], to: Stage): readonly Turn[] {
+  assert(
+    way.every((turn) => turnKind(turn) === 'face'),
+    'a known way is of face turns, which count one each',
+  )
   const nTurns = stepsBeforeGoal(position, way, to)
   assert(nTurns !== null, 'a known way meets the goal')
   return way.slice(0, nTurns)
