@@ -3,6 +3,7 @@
  * Turns are applied to a solved cube held yellow up, green in front; white is the first layer.
  */
 
+import type { CubePosition } from '../../engine/cube/cube-position.ts'
 import { countExecutionTurns } from '../../engine/cube/execution-turns.ts'
 import { countHalfTurnMetric } from '../../engine/cube/half-turn-metric.ts'
 import { countOuterBlockTurns } from '../../engine/cube/outer-block-turns.ts'
@@ -14,27 +15,28 @@ import type { StageSpan } from '../../engine/method/stages.ts'
 import { ok, type Result } from '../../engine/result.ts'
 import { EXIT } from './exit-codes.ts'
 import type { Answer, Answerer } from './question.ts'
-import { readSpan, readStart, readTurns } from './read-input.ts'
+import { readSpan, readTurns, whyNoStart } from './read-input.ts'
+import { readPosition } from './read-position.ts'
 
 /** Opens the command; it has no options beside the question. */
 export function openCheck(): Result<Answerer, never> {
   return ok({
-    answer: ({ stage, to, scramble, solution }) => {
+    answer: ({ stage, to, solution, ...asked }) => {
       const span = readSpan(stage, to)
       if (!span.ok) return span
-      const turns = readTurns('--scramble', scramble)
-      if (!turns.ok) return turns
+      const start = readPosition(asked)
+      if (!start.ok) return start
       const tried = readTurns('--solution', solution)
-      return tried.ok ? ok(check(span.value, turns.value, tried.value)) : tried
+      return tried.ok ? ok(check(span.value, start.value, tried.value)) : tried
     },
     close: () => Promise.resolve(),
   })
 }
 
-function check({ from, to }: StageSpan, scramble: readonly Turn[], solution: readonly Turn[]): Answer {
-  const start = readStart(from, scramble)
-  if (!start.ok) return { output: { error: start.error }, exit: EXIT.no }
-  const nSteps = stepsBeforeGoal(start.value, solution, to)
+function check({ from, to }: StageSpan, start: CubePosition, solution: readonly Turn[]): Answer {
+  const error = whyNoStart(from, start)
+  if (error !== undefined) return { output: { error }, exit: EXIT.no }
+  const nSteps = stepsBeforeGoal(start, solution, to)
   const counted = nSteps === null ? solution : solution.slice(0, nSteps)
   const output = {
     reached: nSteps !== null,

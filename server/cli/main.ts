@@ -15,9 +15,9 @@ import { type GivenOptions, type OptionKinds, readOptions, shown } from './read-
 import { UnusableInput } from './unusable-input.ts'
 import { COMMANDS, type CommandName, USAGE } from './usage.ts'
 
-const QUESTION: OptionKinds = { stage: 'text', to: 'text', scramble: 'text', batch: 'flag' }
+const QUESTION: OptionKinds = { stage: 'text', to: 'text', scramble: 'text', stickers: 'text', batch: 'flag' }
 /** What a batch takes from its lines. */
-const ASKED_BY_LINE = ['stage', 'to', 'scramble', 'solution'] as const
+const ASKED_BY_LINE = ['stage', 'to', 'scramble', 'stickers', 'solution'] as const
 
 endWhenNobodyReads()
 process.exitCode = await main(process.argv.slice(2)).catch((fault: unknown) => {

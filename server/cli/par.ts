@@ -13,7 +13,8 @@ import { isLookedUp, lookUpShortest } from '../work/look-up-shortest.ts'
 import { EXIT } from './exit-codes.ts'
 import type { OpenSearch } from './open-search.ts'
 import type { Answer, Answerer } from './question.ts'
-import { type InputFault, readNumber, readSpan, readStart, readTurns } from './read-input.ts'
+import { type InputFault, readNumber, readSpan, whyNoStart } from './read-input.ts'
+import { readPosition } from './read-position.ts'
 
 const BUDGET_SECONDS = '10'
 const BUDGET_RANGE = { least: 0.1, most: 3_600, whole: false }
@@ -40,13 +41,13 @@ export async function openPar(
     return answerOf(span, answer.value)
   }
   return ok({
-    answer: ({ stage, to, scramble }) => {
+    answer: ({ stage, to, ...asked }) => {
       const span = readSpan(stage, to)
       if (!span.ok) return span
-      const turns = readTurns('--scramble', scramble)
-      if (!turns.ok) return turns
-      const start = readStart(span.value.from, turns.value)
-      if (!start.ok) return ok({ output: { error: start.error }, exit: EXIT.no })
+      const start = readPosition(asked)
+      if (!start.ok) return start
+      const error = whyNoStart(span.value.from, start.value)
+      if (error !== undefined) return ok({ output: { error }, exit: EXIT.no })
       if (!isLookedUp(start.value, span.value.to)) return ok(answerLater(span.value, start.value))
       return ok(answerOf(span.value, lookUpShortest(start.value, span.value.to, solutions.value)))
     },

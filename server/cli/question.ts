@@ -9,6 +9,8 @@ export type WrittenQuestion = {
   readonly stage?: string | undefined
   readonly to?: string | undefined
   readonly scramble?: string | undefined
+  /** In place of a scramble. */
+  readonly stickers?: string | undefined
   readonly solution?: string | undefined
 }
 

@@ -1,7 +1,6 @@
 /** Reads what commands are given: stages, turns and numbers, with faults that name the token and its place. */
 
-import { afterTurns } from '../../engine/cube/apply-turn.ts'
-import { type CubePosition, solvedCube } from '../../engine/cube/cube-position.ts'
+import type { CubePosition } from '../../engine/cube/cube-position.ts'
 import { parseTurns } from '../../engine/cube/parse-turns.ts'
 import type { Turn } from '../../engine/cube/turns.ts'
 import { goalsBeforeMet } from '../../engine/method/goals.ts'
@@ -51,11 +50,10 @@ export function readNumber(
     : err(`${option}: "${cut(text)}" will not do; ${wanted}`)
 }
 
-/** @returns the scrambled cube, or that it is no start of the stage */
-export function readStart(from: Stage, scramble: readonly Turn[]): Result<CubePosition, string> {
-  const start = afterTurns(solvedCube(), scramble)
-  if (goalsBeforeMet(start, from)) return ok(start)
-  return err(`the scramble does not start stage ${from}: the goal of stage ${from - 1} is not met`)
+/** @returns nothing, or that the position is no start of the stage */
+export function whyNoStart(from: Stage, position: CubePosition): string | undefined {
+  if (goalsBeforeMet(position, from)) return undefined
+  return `the scramble does not start stage ${from}: the goal of stage ${from - 1} is not met`
 }
 
 /** Longest piece of text that a fault repeats, in characters. */

@@ -19,6 +19,8 @@ Turns are applied to a solved cube held yellow up, green in front; white is the 
          Does the solution reach the goal, and with how many turns?
   way    --stage K [--to M] --scramble "TURNS" [--book FILE]
          What the lesson would do, step by step.
+  par, check and way take --stickers LETTERS in place of --scramble: the 54 stickers of a cube by their
+         faces, U R F D L B, each face read row by row.
   par, check and way answer lines of standard input with --batch: stage<TAB>scramble[<TAB>solution],
          where stage is K or K-M.
   start  --stage K [--to M] --count N --seed TEXT [--least-par P]

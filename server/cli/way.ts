@@ -16,7 +16,8 @@ import { ok, type Result } from '../../engine/result.ts'
 import { EXIT } from './exit-codes.ts'
 import type { Answer, Answerer } from './question.ts'
 import { readBookFile } from './read-book-file.ts'
-import { type InputFault, readSpan, readStart, readTurns } from './read-input.ts'
+import { type InputFault, readSpan, whyNoStart } from './read-input.ts'
+import { readPosition } from './read-position.ts'
 
 /** @param book a file with a sequence book */
 export function openWay({ book: file }: { readonly book?: string }): Result<Answerer, InputFault> {
@@ -24,13 +25,13 @@ export function openWay({ book: file }: { readonly book?: string }): Result<Answ
   if (!book.ok) return book
   const canTeach = file === undefined ? () => true : rememberedCheck(book.value)
   return ok({
-    answer: ({ stage, to, scramble }) => {
+    answer: ({ stage, to, ...asked }) => {
       const span = readSpan(stage, to)
       if (!span.ok) return span
-      const turns = readTurns('--scramble', scramble)
-      if (!turns.ok) return turns
-      const start = readStart(span.value.from, turns.value)
-      if (!start.ok) return ok(no(start.error))
+      const start = readPosition(asked)
+      if (!start.ok) return start
+      const error = whyNoStart(span.value.from, start.value)
+      if (error !== undefined) return ok(no(error))
       const untaught = STAGES.find((each) => span.value.from <= each && each <= span.value.to && !canTeach(each))
       if (untaught !== undefined) return ok(no(`the book cannot be taught at stage ${untaught}: "book FILE" says why`))
       return ok(wayOf(start.value, span.value, book.value))
