@@ -13,6 +13,8 @@ export class DeskPage {
   readonly pretendClass: Locator
   readonly openBoard: Locator
   readonly lock: Locator
+  /** Par of the sample start beside the settings. */
+  readonly samplePar: Locator
   /** What the teacher knows of par: "Par 11", "Best known 27, at least 15". */
   readonly par: Locator
   readonly showPar: Locator
@@ -34,6 +36,7 @@ export class DeskPage {
     this.pretendClass = page.getByRole('button', { name: 'Pretend class' })
     this.openBoard = page.getByRole('link', { name: 'Open the board' })
     this.lock = page.getByRole('checkbox', { name: /Lock the room/ })
+    this.samplePar = page.getByRole('figure').getByText(/^Par \d+$/)
     this.par = page.getByRole('main').getByText(/^(Par \d+|Best known \d+, at least \d+)$/)
     this.showPar = page.getByRole('button', { name: 'Show par to the class' })
     this.hidePar = page.getByRole('button', { name: 'Hide par from the class' })

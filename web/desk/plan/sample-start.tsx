@@ -4,22 +4,25 @@ import { useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { chachaSource, SEED_BYTES } from '../../../engine/chance/chacha-source.ts'
 import type { RoundSettings } from '../../../engine/contest/round-settings.ts'
+import type { CubePosition } from '../../../engine/cube/cube-position.ts'
 import { stickersOf } from '../../../engine/cube/stickers.ts'
 import { casesLeaveAStart, drawStart } from '../../../engine/method/draw-start.ts'
 import { CubePicture } from '../../cube/cube-picture.tsx'
 import { Button } from '../../ui/button.tsx'
 import styles from './sample-start.module.css'
+import { useSamplePar } from './use-sample-par.ts'
 
 export function SampleStart({ settings }: { settings: RoundSettings }) {
   const { t } = useTranslation()
   const [seed, setSeed] = useState(drawSeed)
   const { from, to, cases, baseColour } = settings
-  const stickers = useMemo(() => sampleStickers({ from, to, cases }, seed), [from, to, cases, seed])
+  const start = useMemo(() => drawSample({ from, to, cases }, seed), [from, to, cases, seed])
+  const par = useSamplePar(start, settings)
   return (
     <figure className={styles.sample}>
-      {stickers !== null && (
+      {start !== null && (
         <CubePicture
-          stickers={stickers}
+          stickers={stickersOf(start)}
           baseColour={baseColour}
           label={t('desk:plan.sampleLabel')}
           className={styles.picture}
@@ -27,6 +30,7 @@ export function SampleStart({ settings }: { settings: RoundSettings }) {
       )}
       <figcaption>
         {t('desk:plan.sample')}
+        {par !== null && <b>{t('common:par.proven', { turns: par })}</b>}
         <Button icon="again" onClick={() => setSeed(drawSeed())}>
           {t('desk:plan.another')}
         </Button>
@@ -35,14 +39,14 @@ export function SampleStart({ settings }: { settings: RoundSettings }) {
   )
 }
 
-function sampleStickers(
+function drawSample(
   { from, to, cases }: Pick<RoundSettings, 'from' | 'to' | 'cases'>,
   seed: Uint8Array,
-): Uint8Array | null {
+): CubePosition | null {
   const span = { from, to }
   const random = chachaSource(seed)
-  if (cases === null) return stickersOf(drawStart({ span, random }))
-  return casesLeaveAStart(span, cases) ? stickersOf(drawStart({ span, cases, random })) : null
+  if (cases === null) return drawStart({ span, random })
+  return casesLeaveAStart(span, cases) ? drawStart({ span, cases, random }) : null
 }
 
 function drawSeed(): Uint8Array {
