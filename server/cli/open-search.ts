@@ -21,9 +21,11 @@ export const openSearch: OpenSearch = (need) => {
   const beganAtMs = performance.now()
   const say = (_fields: object, line: string) => bar.say(`cube: ${line}`)
   const pool = openSearchPool({
-    dataDir: config.config.dataDir,
+    dataDir: config.config.tablesDir,
     log: { info: () => {}, warn: say as never },
     tables: tablesFor(need),
+    // Nobody else waits here.
+    nLongAtOnce: Number.POSITIVE_INFINITY,
     onProgress: (share, what) => {
       if (performance.now() - beganAtMs > QUIET_MS) bar.show(share, what)
     },

@@ -26,9 +26,9 @@ export type Guide = { readonly par: ParView; readonly ways: WaysView }
 const FIRST_ANSWER_MS = 700
 /** How long the proof may take behind it. */
 const PROOF_MS = 30_000
-/** After a fault: the thread that died is replaced by then. */
+/** After a fault, or when too many ask at once: longer each time, a minute in all. */
 const AGAIN_AFTER_MS = 1_000
-const ATTEMPTS_MAX = 3
+const ATTEMPTS_MAX = 10
 
 export class RoundGuide {
   readonly #parts: Pick<LiveParts, 'search' | 'log'>

@@ -1,10 +1,10 @@
 /** The shortest way to a goal one stage away, which needs no search: it is looked up. */
 
 import type { CubePosition } from '../../engine/cube/cube-position.ts'
+import { firstStageToDo } from '../../engine/method/goals.ts'
 import type { Stage } from '../../engine/method/stages.ts'
 import type { ShortestSolutions } from '../../engine/search/par/shortest-solutions.ts'
 import type { ShortestAnswer } from '../../engine/search/shortest/shortest-answer.ts'
-import { firstStageToDo } from '../../engine/search/shortest/stage-by-stage.ts'
 
 /** @returns whether the goal is one stage away at most */
 export function isLookedUp(position: CubePosition, to: Stage): boolean {

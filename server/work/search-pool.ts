@@ -73,12 +73,16 @@ export type SearchPoolOptions = {
   readonly tables?: readonly KeptName[]
   /** Told every tenth of a second while tables are made or read. */
   readonly onProgress?: OnTablesProgress
+  /** So many long searches at a time, all but one thread by default: a short one always finds a thread soon. */
+  readonly nLongAtOnce?: number
   /** Another thread than the project's own, for tests. */
   readonly threadFile?: URL
   /** How long after its budget a thread counts as hanging; for tests. */
   readonly graceMs?: number
 }
 
+/** A search with a larger budget is a long one. */
+const SHORT_MS_MAX = 2_000
 /** Searches of ten seconds each, four at a time: the last in line waits less than three minutes. */
 const WAITING_MAX = 64
 const THREADS_MIN = 2
@@ -104,7 +108,8 @@ export function openSearchPool(options: SearchPoolOptions): SearchPool {
   }
   const onDeath = (fault: string) => log.warn({ fault }, 'a search thread died')
   const threads = startSearchThreads({ threadFile, nThreads, data, onDeath })
-  const line = new WaitingLine(nThreads, WAITING_MAX)
+  const { nLongAtOnce = Math.max(1, nThreads - 1) } = options
+  const line = new WaitingLine(nThreads, WAITING_MAX, nLongAtOnce)
   const underWay = new Map<StopFlag, Promise<void>>()
   let phase: 'open' | 'without-tables' | 'closed' = 'open'
 
@@ -136,6 +141,7 @@ export function openSearchPool(options: SearchPoolOptions): SearchPool {
         resolve(result)
       }
       const waiting: Waiting = {
+        isLong: task.budgetMs > SHORT_MS_MAX,
         refuse: () => answer(err({ code: refusal() })),
         start: async () => {
           const done = threads.run(task, task.budgetMs + graceMs).then((result) => {

@@ -1,9 +1,10 @@
 /** Searches for tests that are not about searching: pars are looked up, and over several stages the best known way is told. */
 
+import { firstStageToDo } from '../../../engine/method/goals.ts'
 import { ok } from '../../../engine/result.ts'
 import { openParTables } from '../../../engine/search/par/open-par-tables.ts'
 import { openShortestSolutions } from '../../../engine/search/par/open-shortest-solutions.ts'
-import { firstStageToDo, stageByStage } from '../../../engine/search/shortest/stage-by-stage.ts'
+import { stageByStage } from '../../../engine/search/shortest/stage-by-stage.ts'
 import type { AppParts } from '../../../server/app.ts'
 
 export const A_SEARCH: AppParts['search'] = {

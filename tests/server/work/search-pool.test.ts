@@ -40,12 +40,12 @@ afterEach(async () => {
 /** For tests that leave the pool as they found it. */
 let shared: SearchPool
 beforeAll(() => {
-  shared = openSearchPool({ dataDir: CACHE, log, tables: keptForGoal(3), nThreads: 2 })
+  shared = openSearchPool({ dataDir: CACHE, log, tables: keptForGoal(3), nThreads: 2, nLongAtOnce: 2 })
 })
 afterAll(() => shared.close())
 
 function aPool(over: Partial<SearchPoolOptions> = {}): SearchPool {
-  const pool = openSearchPool({ dataDir: CACHE, log, tables: keptForGoal(3), nThreads: 2, ...over })
+  const pool = openSearchPool({ dataDir: CACHE, log, tables: keptForGoal(3), nThreads: 2, nLongAtOnce: 2, ...over })
   pools.push(pool)
   return pool
 }
@@ -130,6 +130,18 @@ test('[SE45] more than can wait are turned away; [SE46] who waits and is called 
   const answers = await Promise.all(asked.slice(0, 66))
   expect(answers.slice(0, 2).every(({ ok }) => ok)).toBe(true)
   expect(answers.slice(2)).toEqual(Array(64).fill({ ok: false, error: { code: 'search/stopped' } }))
+})
+
+test('[SE60] a short search is answered soon while long ones are under way and wait', async () => {
+  const pool = aPool({ nLongAtOnce: 1 })
+  await pool.ready
+  const long = [1, 2, 3].map(() => pool.shortest({ position: FAR, to: 3, budgetMs: LONG_MS }))
+  await wait(200)
+  const askedAtMs = performance.now()
+  expect(await pool.shortest({ position: FAR, to: 3, budgetMs: 300 })).toMatchObject({ ok: true })
+  expect(performance.now() - askedAtMs).toBeLessThan(300 + SOON_MS)
+  await pool.close()
+  await Promise.all(long)
 })
 
 test('[SE46] closing ends what is under way with the best known line, and refuses what waits and what comes later', async () => {

@@ -4,9 +4,10 @@ import { expect, test } from 'vitest'
 import { WaitingLine } from '../../../server/work/waiting-line.ts'
 
 /** One who waits, and what became of it. */
-function someone(name: string, said: string[]) {
+function someone(name: string, said: string[], isLong = false) {
   let finish = () => {}
   return {
+    isLong,
     start: () => {
       said.push(`${name} starts`)
       return new Promise<void>((resolve) => {
@@ -54,4 +55,19 @@ test('[SE46] whoever leaves in time is refused, once, and not served', async () 
   line.clear()
   await a.finish()
   expect(said).toEqual(['a starts', 'b is refused', 'c is refused'])
+})
+
+test('[SE60] a short one goes before the long ones, which never take all places', async () => {
+  const said: string[] = []
+  const [a, b] = ['a', 'b'].map((name) => someone(name, said, true))
+  const [c, d] = ['c', 'd'].map((name) => someone(name, said))
+  const line = new WaitingLine(2, 5, 1)
+  line.open()
+  for (const one of [a, b, c, d]) line.join(one)
+  expect(said).toEqual(['a starts', 'c starts'])
+  await c.finish()
+  await d.finish()
+  expect(said).toEqual(['a starts', 'c starts', 'd starts'])
+  await a.finish()
+  expect(said).toEqual(['a starts', 'c starts', 'd starts', 'b starts'])
 })
