@@ -55,12 +55,6 @@ export function inverseSymmetry(symmetry: Symmetry): Symmetry {
   return INVERSES[symmetry]
 }
 
-/** @returns the symmetry that does `first` and then `then` */
-export function composeSymmetries(first: Symmetry, then: Symmetry): Symmetry {
-  const composed = AXES.map((axis) => image(AXIS_MAPS[then], image(AXIS_MAPS[first], axis)))
-  return AXIS_MAPS.findIndex((map) => map.every((vector, axis) => sameVector(vector, composed[axis])))
-}
-
 /**
  * @param turn one of the 18 face turns; asserted
  * @returns what the turn looks like after the symmetry: turned over to another face, and backwards in a mirror

@@ -12,7 +12,7 @@ import { CENTRE_STICKERS, CORNER_PLACES, EDGE_PLACES } from '../cube/piece-place
 import { N_STICKERS, STICKERS_PER_FACE } from '../cube/sticker-places.ts'
 import { assert } from '../result.ts'
 import { ANY_CODE, GOAL_MASKS, maskRow, N_GOAL_PLACES, PART_MASKS } from './goal-masks.ts'
-import { nStagesIn, PARTS_PER_STAGE, type Stage, type StageSpan } from './stages.ts'
+import { nStagesIn, PARTS_PER_STAGE, STAGES, type Stage, type StageSpan } from './stages.ts'
 
 /** Does the position meet the goals of stages 1 to `stage`? */
 export function goalMet(position: CubePosition, stage: Stage): boolean {
@@ -22,6 +22,11 @@ export function goalMet(position: CubePosition, stage: Stage): boolean {
 /** Does the position meet all goals before `stage`? Every position does for stage 1. */
 export function goalsBeforeMet(position: CubePosition, stage: Stage): boolean {
   return meetsRow(position, maskRow((stage - 1) as Stage | 0, holdOf(position)))
+}
+
+/** @returns the first stage whose goal is not met, at most `to`; undefined when the goal of `to` is met, or `to` is 0 */
+export function firstStageToDo(position: CubePosition, to: Stage | 0): Stage | undefined {
+  return STAGES.find((stage) => stage <= to && !goalMet(position, stage))
 }
 
 /** @returns how many of the stage's own four pieces are as its goal wants them, 0..4; earlier goals are not looked at */

@@ -14,7 +14,8 @@ import { walkWay } from './way/walk-way.ts'
 
 /**
  * @param position any legal position, in any hold
- * @param span `to` says where the way leads; broken stages before `from` are repaired first
+ * @param span the stages of a round, as for the steps; only `to` says where the way leads. `from` changes no turn, since
+ *   whatever is broken is repaired first, wherever the round begins
  * @param book proved by `checkBook`; asserts that it leads there
  * @returns all turns of the lesson way; none when the goal of `span.to` is met
  */

@@ -12,12 +12,18 @@ export const BOOK_TEXT_CODES = [
   'book/no-title',
   /** The title has more than `max` characters. Do: shorten it. */
   'book/title-too-long',
+  /** The title has a character that is not seen, such as one that turns the direction of writing. Do: remove it. */
+  'book/title-unseen',
   /** A second line `book`. Do: leave it out. */
   'book/title-twice',
   /** A part has no name of letters, digits and hyphens, or the name is a word of the grammar or too long. Do: rename it. */
   'book/bad-name',
+  /** The name has other letters than the Latin ones, some of which look like turns. Do: write it in Latin letters. */
+  'book/name-not-latin',
   /** The name could be read as turns. Do: rename the part. */
   'book/name-is-turns',
+  /** The name looks like a turn but for its case or its marks: `u`, `X`, `r2`. Do: rename the part. */
+  'book/name-like-turn',
   /** A part of this name is there already. Do: rename one. */
   'book/name-taken',
   /** More than `max` parts. Do: leave some out. */
@@ -57,7 +63,8 @@ export const BOOK_TEXT_CODES = [
 /** One of the codes. */
 export type BookTextCode = (typeof BOOK_TEXT_CODES)[number]
 
-/** The first fault of a text. Lines and columns count from 1, columns in UTF-16 units; the token may be empty. */
+/** The first fault of a text. Lines and columns count from 1, columns in UTF-16 units. The
+ * token is the text that begins there, or the first part of it, or empty. */
 export type BookTextFault = {
   readonly code: BookTextCode
   readonly line: number

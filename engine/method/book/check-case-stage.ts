@@ -1,14 +1,12 @@
 /** Checks a book at stage 4, 5, 6 or 7, exactly: looks up the way from every arrangement. */
 
 import { afterTurns } from '../../cube/apply-turn.ts'
-import type { CubePosition } from '../../cube/cube-position.ts'
 import { CASES_OF_STAGE, type CaseId, caseOf, type LastLayerStage } from '../cases.ts'
 import { goalMet } from '../goals.ts'
 import { arrangementsOf } from '../last-layer-arrangements.ts'
 import type { BookSequence } from '../sequence-book.ts'
-import { buildCaseTable, type CaseTable } from '../way/case-table.ts'
-import { caseMark, type HoldMark } from '../way/hold-mark.ts'
-import type { LessonChoice } from '../way/lesson-choice.ts'
+import { buildCaseTable } from '../way/case-table.ts'
+import { caseMark } from '../way/hold-mark.ts'
 import { asSeen } from '../way/seen-cube.ts'
 import { choiceIn } from '../way/stage-table.ts'
 import { type CaseDraft, caseReport, newCaseDraft, noteBegin, type StageFindings } from './stage-findings.ts'
@@ -34,13 +32,9 @@ export function checkCaseStage(stage: LastLayerStage, sequences: readonly BookSe
     if (answer < 0) continue
     const choice = table.choices[choiceIn(answer)]
     if (choice.sequenceIndex !== undefined) used.add(choice.sequenceIndex)
-    noteBegin(draft, markOf(choice, position, table), choice, sequences)
+    const held = asSeen(afterTurns(position, choice.reHold === undefined ? [] : [choice.reHold]))
+    noteBegin(draft, caseMark(table, held, choice), choice, sequences)
   }
   const cases = [...drafts].filter(([, { tally }]) => tally.nWays > 0)
   return { total, used, stuckCases, cases: cases.map(([id, draft]) => caseReport(id, draft, total.nWays)) }
-}
-
-function markOf({ reHold, sequenceIndex }: LessonChoice, position: CubePosition, table: CaseTable): HoldMark {
-  if (sequenceIndex === undefined) return { key: 'hold/any' }
-  return caseMark(table, asSeen(afterTurns(position, reHold === undefined ? [] : [reHold])))
 }

@@ -10,9 +10,9 @@ const TEXT = `
 book Classic sequences
 
 stage 1
-  F2
-  U' R' F R
-  R U R'
+  F2                  # the edge is above its place and faces up
+  R' F R              # the edge is above the right-hand side of its place and faces the wrong way
+  R U R'              # it is in the middle layer, front right, its base colour in front
 
 stage 2
   R U R'              # the base colour looks to the right

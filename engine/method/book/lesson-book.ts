@@ -16,8 +16,9 @@ part B = U' L' U L    # the left trigger
 
 stage 1
   F2                  # the edge is above its place and faces up: down with it; also out of a wrong place
-  U' R' F R           # it faces the wrong way: out by the side and in again
-  A                   # it is in the middle layer: up with it
+  R' F R              # it faces the wrong way, above the right-hand side of its place: out by the side and in again
+  A                   # it is in the middle layer, front right, its base colour in front: up with it
+  B                   # the same at the front left
 
 stage 2
   A                   # its place is front right: until the corner is home

@@ -9,13 +9,10 @@
  *     stage 5
  *       A^3 y B^3
  *
- * A part's name is a word that cannot be read as turns. One exception, since the trade calls the left trigger so: a
- * single face letter may be a name; then no turn of that face may stand anywhere in the book, so that nothing can be
- * misread.
+ * What a part may be called: `part-name.ts`. Where a single face letter is a name, no turn of that face may stand anywhere
+ * in the book, so that nothing can be misread.
  */
 
-import { FACES, type Face } from '../../cube/faces.ts'
-import { parseTurns } from '../../cube/parse-turns.ts'
 import type { Turn } from '../../cube/turns.ts'
 import { ok, type Result } from '../../result.ts'
 import type { BookPart, BookSequence, SequenceBook } from '../sequence-book.ts'
@@ -30,6 +27,7 @@ import {
   STAGE_SEQUENCES_MAX,
 } from './limits.ts'
 import { parseSequence } from './parse-sequence.ts'
+import { partName, partNameFault } from './part-name.ts'
 
 /** A line that says something: its first word, what follows, and where both begin. */
 type Line = {
@@ -53,8 +51,8 @@ type Draft = {
 
 type Refusal = Result<never, BookTextFault> | undefined
 
-const KEYWORDS = ['book', 'part', 'stage']
-const PART_NAME = /^\p{L}[\p{L}\p{N}-]*$/u
+/** Control characters, ends of line within a line, and what turns the direction of writing round, unseen. */
+const UNSEEN_IN_TITLE = /[\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]/u
 
 /**
  * @param text lines ended in any of the three usual ways
@@ -91,7 +89,7 @@ function emptyDraft(lines: readonly Line[]): Draft {
     title: undefined,
     parts: [],
     turnsOf: new Map(),
-    allNames: new Set(lines.flatMap(({ word, rest }) => (word === 'part' ? [nameIn(rest)] : []))),
+    allNames: new Set(lines.flatMap(({ word, rest }) => (word === 'part' ? [partName(wordIn(rest))] : []))),
     stages: { 1: [], 2: [], 3: [], 4: [], 5: [], 6: [], 7: [] },
     stagesSeen: new Set(),
     stage: undefined,
@@ -109,23 +107,25 @@ function takeLine(draft: Draft, line: Line): Refusal {
 function takeTitle(draft: Draft, line: Line): Refusal {
   if (line.word !== 'book' || line.rest === '') return bookTextFault('book/no-title', placeOf(line))
   if (line.rest.length > BOOK_TITLE_MAX) return bookTextFault('book/title-too-long', restOf(line), BOOK_TITLE_MAX)
+  const unseenAt = line.rest.search(UNSEEN_IN_TITLE)
+  if (unseenAt >= 0)
+    return bookTextFault('book/title-unseen', { ...restOf(line), column: line.restColumn + unseenAt, token: '' })
   draft.title = line.rest
   return undefined
 }
 
 function takePart(draft: Draft, line: Line): Refusal {
-  const name = nameIn(line.rest)
-  const place = { ...restOf(line), token: name }
+  const word = wordIn(line.rest)
+  const name = partName(word)
+  const place = { ...restOf(line), token: word }
   if (draft.stage !== undefined) return bookTextFault('book/part-after-stage', placeOf(line))
-  if (!PART_NAME.test(name) || name.length > PART_NAME_MAX || KEYWORDS.includes(name)) {
-    return bookTextFault('book/bad-name', place, PART_NAME_MAX)
-  }
-  if (!FACES.includes(name as Face) && parseTurns(name).ok) return bookTextFault('book/name-is-turns', place)
+  const code = partNameFault(name)
+  if (code !== undefined) return bookTextFault(code, place, code === 'book/bad-name' ? PART_NAME_MAX : undefined)
   if (draft.turnsOf.has(name)) return bookTextFault('book/name-taken', place)
   if (draft.parts.length === BOOK_PARTS_MAX) return bookTextFault('book/too-many-parts', place, BOOK_PARTS_MAX)
-  const found = /^(\s*=\s*)(\S.*)$/su.exec(line.rest.slice(name.length))
+  const found = /^(\s*=\s*)(\S.*)$/su.exec(line.rest.slice(word.length))
   if (found === null) return bookTextFault('book/part-without-turns', place)
-  const at = { line: line.line, column: line.restColumn + name.length + found[1].length }
+  const at = { line: line.line, column: line.restColumn + word.length + found[1].length }
   const read = parseSequence(found[2], at, draft)
   if (!read.ok) return read
   draft.parts.push({ name, ...read.value })
@@ -155,7 +155,7 @@ function takeSequence(draft: Draft, line: Line): Refusal {
   return undefined
 }
 
-function nameIn(rest: string): string {
+function wordIn(rest: string): string {
   return rest.split(/[\s=]/u, 1)[0]
 }
 

@@ -9,6 +9,7 @@ import { ok, type Result } from '../../result.ts'
 import type { BookSequence, WrittenItem } from '../sequence-book.ts'
 import { type BookTextFault, bookTextFault, type TextPlace } from './book-text-fault.ts'
 import { BRACKET_DEPTH_MAX, POWER_MAX, SEQUENCE_TURNS_MAX } from './limits.ts'
+import { partName } from './part-name.ts'
 
 /** The parts that a sequence may use. */
 export type KnownParts = {
@@ -37,7 +38,9 @@ export function parseSequence(
   const levels: Level[] = [{ items: [], turns: [], openedAt: { ...at, token: '' } }]
   for (const { 0: token, index } of text.matchAll(TOKEN)) {
     const place = { line: at.line, column: at.column + index, token }
-    const fault = readToken(levels, place, parts)
+    // A 2 that clings to a closed bracket might mean "these turns twice", and is no part of the turn behind it.
+    const isClinging = token.startsWith('2') && text[index - 1] === ')'
+    const fault = isClinging ? bookTextFault('book/unknown-word', place) : readToken(levels, place, parts)
     if (fault !== undefined) return fault
   }
   const last = levels[levels.length - 1]
@@ -57,9 +60,10 @@ function readToken(levels: Level[], place: TextPlace, parts: KnownParts): Refusa
   if (token.startsWith(')')) return closeBracket(levels, place)
   const level = levels[levels.length - 1]
   const caret = token.indexOf('^')
-  const name = caret < 0 ? token : token.slice(0, caret)
+  const word = caret < 0 ? token : token.slice(0, caret)
+  const name = partName(word)
   const partTurns = parts.turnsOf.get(name)
-  if (partTurns === undefined) return readTurns(level, place, name, parts)
+  if (partTurns === undefined) return readTurns(level, place, word, parts)
   const power = readPower(place, caret)
   if (!power.ok) return power
   return add(level, { kind: 'part', name, power: power.value }, partTurns, power.value, place)
@@ -77,7 +81,7 @@ function closeBracket(levels: Level[], place: TextPlace): Refusal {
 
 /** Reads a word that names no part above: turns, or a fault that says which. */
 function readTurns(level: Level, place: TextPlace, word: string, parts: KnownParts): Refusal {
-  if (parts.allNames.has(word)) return bookTextFault('book/part-not-yet', { ...place, token: word })
+  if (parts.allNames.has(partName(word))) return bookTextFault('book/part-not-yet', { ...place, token: word })
   const read = parseTurns(word, SEQUENCE_TURNS_MAX)
   if (!read.ok) {
     if (read.error.code === 'cube/too-many-turns') {

@@ -7,16 +7,15 @@
  * Source of the method: Bellman's equation solved by sweeps, R. Bellman, On a routing problem, 1958.
  */
 
-import { afterTurns } from '../../cube/apply-turn.ts'
-import { EDGES_AT, solvedCube } from '../../cube/cube-position.ts'
+import { EDGES_AT } from '../../cube/cube-position.ts'
 import { cornerPiece, cornerTwist, edgeFlip, edgePiece } from '../../cube/piece-code.ts'
 import { turnOf } from '../../cube/turns.ts'
 import type { LastLayerStage } from '../cases.ts'
 import { TOP_CORNERS, TOP_EDGES } from '../goal-part.ts'
-import { goalMet, goalsBeforeMet } from '../goals.ts'
+import { goalMet } from '../goals.ts'
 import { arrangementsOf } from '../last-layer-arrangements.ts'
 import type { BookSequence } from '../sequence-book.ts'
-import { choicesOf, type LessonChoice } from './lesson-choice.ts'
+import { choicesOf, isAsMuchToDo, type LessonChoice } from './lesson-choice.ts'
 import { applySeen, asSeen, N_SEEN_PLACES, type SeenCube, seenEffectOf } from './seen-cube.ts'
 import { answerOf, DONE, STUCK, type StageTable } from './stage-table.ts'
 
@@ -25,8 +24,11 @@ export type CaseTable = StageTable & {
   readonly stage: LastLayerStage
   /** @returns cost of the way from here, infinite when there is none */
   costOf(seen: SeenCube): number
-  /** @returns would the way be as short if the cube were held from any other side? */
-  isAnyHoldGood(seen: SeenCube): boolean
+  /**
+   * Does the hold not matter for this choice? It does not when the choice, done from any of the four sides, leaves as many
+   * steps, sequences and re-holds. Turns do not count: another hold may leave the top layer to be aligned at the end.
+   */
+  isAnyHoldGood(seen: SeenCube, choice: LessonChoice): boolean
 }
 
 /** Above every number of `arrangementNumber`. */
@@ -51,20 +53,10 @@ export function buildCaseTable(stage: LastLayerStage, sequences: readonly BookSe
     if (goalMet(arrangement, stage)) costs[numbers[index]] = 0
   })
   const isGoal = Uint8Array.from(costs, (cost) => Number(cost === 0))
-  // At stage 7 a top turn leads out of the stage, unless the sequence behind it leads back.
-  const choices = choicesOf(stage, sequences, TIMES_IN_A_STEP).filter(({ turns }) =>
-    goalsBeforeMet(afterTurns(solvedCube(), turns), stage),
-  )
+  const choices = choicesOf(stage, sequences, TIMES_IN_A_STEP)
   const steps = choices.map((choice) => stepsOf(choice, stage, seenCubes, numbers, isGoal))
   findCosts(costs, choices, steps)
   const firsts = findFirsts(costs, choices, steps)
-
-  /** The cheapest that can be done in this very hold. */
-  const costHeldSo = (number: number): number =>
-    choices.reduce((best, { reHold, cost }, choice) => {
-      const after = steps[choice][number]
-      return reHold !== undefined || after === NOWHERE ? best : Math.min(best, cost + costs[after])
-    }, Number.POSITIVE_INFINITY)
 
   return {
     stage,
@@ -74,9 +66,14 @@ export function buildCaseTable(stage: LastLayerStage, sequences: readonly BookSe
       return first < 0 ? first : answerOf(0, first)
     },
     costOf: (seen) => costs[arrangementNumber(stage, seen)],
-    isAnyHoldGood(seen) {
-      const here = costHeldSo(arrangementNumber(stage, seen))
-      return heldFromAllSides(seen).every((held) => costHeldSo(arrangementNumber(stage, held)) === here)
+    isAnyHoldGood(seen, { effect }) {
+      const after = new Uint8Array(N_SEEN_PLACES)
+      // The re-hold of the choice is done too, but from all four sides that is all four sides again.
+      const left = heldFromAllSides(seen).map((held) => {
+        applySeen(held, effect, after)
+        return costs[arrangementNumber(stage, after)]
+      })
+      return left.every((each) => isAsMuchToDo(each, left[0]))
     },
   }
 }

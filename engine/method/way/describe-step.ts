@@ -4,8 +4,10 @@ import { afterTurns, applyTurns } from '../../cube/apply-turn.ts'
 import { type CubePosition, copyCube, EDGES_AT } from '../../cube/cube-position.ts'
 import { FACES } from '../../cube/faces.ts'
 import { holdOf } from '../../cube/hold.ts'
+import { cornerPiece, cornerTwist, edgeFlip, edgePiece } from '../../cube/piece-code.ts'
+import { turnOf } from '../../cube/turns.ts'
 import { assert } from '../../result.ts'
-import { caseOf, isLastLayerStage } from '../cases.ts'
+import { caseOf, isLastLayerStage, type LastLayerStage } from '../cases.ts'
 import { TOP_CORNERS, TOP_EDGES } from '../goal-part.ts'
 import { goalMet } from '../goals.ts'
 import { isPieceStage, type PieceStage, pieceCaseOf } from '../piece-cases.ts'
@@ -19,8 +21,11 @@ import { SLOTS_OF_STAGE } from './piece-spots.ts'
 import { asSeen, homeOfSeen } from './seen-cube.ts'
 import { choiceIn, type StageTable, slotIn } from './stage-table.ts'
 
-/** Where a piece is and how it is turned there, in the holder's space. */
-type Spot = { readonly place: number; readonly turned: number }
+/** Where a piece is, how it is turned there, and where its home is: all as the holder sees it. */
+type Spot = { readonly place: number; readonly turned: number; readonly home: number }
+
+/** From wherever the cube is held, the four holds with the base down. */
+const SIDE_HOLDS = [[], [turnOf('y')], [turnOf('y2')], [turnOf("y'")]]
 
 /**
  * @param position base down, before the step
@@ -45,15 +50,13 @@ export function describeStep(
   }
   assert(isLastLayerStage(stage), `stage ${stage} is taught by cases`)
   const caseId = caseOf(position, stage)
-  const isDone = goalMet(after, stage)
+  const mark = caseMark(table as CaseTable, asSeen(held), choice)
+  const afterwards = mark.key === 'hold/any' ? afterFromAllSides(position, whatToDo) : [after]
   return {
     ...shared,
     lookFor: { key: `look/${caseId}`, caseId, piece: null },
-    hold: {
-      turns: reHold,
-      mark: choice.sequenceIndex === undefined ? { key: 'hold/any' } : caseMark(table as CaseTable, asSeen(held)),
-    },
-    why: isDone ? { key: 'why/stage-done' } : { key: 'why/case-becomes', caseId: caseOf(after, stage) },
+    hold: { turns: reHold, mark },
+    why: whyOfCase(afterwards, stage),
   }
 }
 
@@ -86,19 +89,29 @@ function describePiece(
 ): { lookFor: LookFor; hold: HowToHold; why: Why } {
   const begun = copyCube(held)
   if (topTurn !== undefined) applyTurns(begun, [topTurn])
-  const [spotNow, homeNow] = seenSpot(position, home)
-  const [spotHeld, homeHeld] = seenSpot(begun, home)
-  const [spotAfter, homeAfter] = seenSpot(after, home)
-  const caseId = pieceCaseOf(stage, homeNow, spotNow.place, spotNow.turned)
+  const now = seenSpot(position, home)
+  const whenHeld = seenSpot(begun, home)
+  const caseId = pieceCaseOf(stage, now.home, now.place, now.turned)
   return {
     lookFor: { key: `look/${caseId}`, caseId, piece: lookedForPiece(position, home) },
-    hold: { turns: reHold, mark: pieceMark(stage, spotHeld.place, spotHeld.turned, homeHeld) },
-    why: whyOfPiece(spotNow, spotAfter, homeAfter),
+    hold: { turns: reHold, mark: pieceMark(stage, whenHeld.place, whenHeld.turned, whenHeld.home) },
+    why: whyOfPiece(now, seenSpot(after, home)),
   }
 }
 
-function whyOfPiece(before: Spot, after: Spot, homeAfter: number): Why {
-  if (after.place === homeAfter && after.turned === 0) return { key: 'why/piece-home' }
+/** Where the hold does not matter, what is said has to come true whichever is taken. */
+function afterFromAllSides(position: CubePosition, { turns }: WhatToDo): CubePosition[] {
+  return SIDE_HOLDS.map((reHold) => afterTurns(position, [...reHold, ...turns]))
+}
+
+function whyOfCase(afterwards: readonly CubePosition[], stage: LastLayerStage): Why {
+  if (afterwards.every((after) => goalMet(after, stage))) return { key: 'why/stage-done' }
+  const [caseId, ...others] = new Set(afterwards.map((after) => caseOf(after, stage)))
+  return others.length === 0 ? { key: 'why/case-becomes', caseId } : { key: 'why/fewer-sequences' }
+}
+
+function whyOfPiece(before: Spot, after: Spot): Why {
+  if (after.place === after.home && after.turned === 0) return { key: 'why/piece-home' }
   return { key: isOnTop(after) && !isOnTop(before) ? 'why/piece-out' : 'why/piece-nearer' }
 }
 
@@ -106,37 +119,32 @@ function isOnTop({ place }: Spot): boolean {
   return TOP_CORNERS.includes(place) || TOP_EDGES.includes(place)
 }
 
-/** @returns where the solver sees the piece of this home, and where the solver sees its home */
-function seenSpot(position: CubePosition, home: number): [spot: Spot, homeNow: number] {
-  const seen = asSeen(position)
-  const homeNow = seen.findIndex((_, place) => {
-    const isSameKind = place < EDGES_AT === home < EDGES_AT
-    return isSameKind && homeOfSeen(holdOf(position), place) === home
-  })
-  const nWays = home < EDGES_AT ? 3 : 2
-  const first = home < EDGES_AT ? 0 : EDGES_AT
-  const homeCode = (homeNow - first) * nWays
-  const place = seen.findIndex(
-    (code, index) => index < EDGES_AT === home < EDGES_AT && code - (code % nWays) === homeCode,
-  )
-  return [{ place, turned: seen[place] % nWays }, homeNow]
+/** @param home of the piece, on a cube held home */
+function seenSpot(position: CubePosition, home: number): Spot {
+  const place = placeOfPiece(position, home)
+  const code = asSeen(position)[place]
+  return home < EDGES_AT
+    ? { place, turned: cornerTwist(code), home: cornerPiece(code) }
+    : { place, turned: edgeFlip(code), home: EDGES_AT + edgePiece(code) }
 }
 
 /** The piece as it looks in the holder's space, its colours by home face. */
 function lookedForPiece(position: CubePosition, home: number): LookedForPiece {
-  const nWays = home < EDGES_AT ? 3 : 2
-  const first = home < EDGES_AT ? 0 : EDGES_AT
-  const at = position.findIndex(
-    (code, place) => place < EDGES_AT === home < EDGES_AT && Math.trunc(code / nWays) === home - first,
-  )
-  const turned = position[at] % nWays
-  const { faces } = facesAt(at)
+  const place = placeOfPiece(position, home)
+  const turned = home < EDGES_AT ? cornerTwist(position[place]) : edgeFlip(position[place])
+  const { faces } = facesAt(place)
   return {
     home: placeName(home),
-    at: placeName(at),
+    at: placeName(place),
     colours: facesAt(home).faces.map((colour, side) => ({
       colour: FACES[colour],
-      facing: FACES[faces[(side + turned) % nWays]],
+      facing: FACES[faces[(side + turned) % faces.length]],
     })),
   }
+}
+
+function placeOfPiece(position: CubePosition, home: number): number {
+  return home < EDGES_AT
+    ? position.findIndex((code, place) => place < EDGES_AT && cornerPiece(code) === home)
+    : position.findIndex((code, place) => place >= EDGES_AT && EDGES_AT + edgePiece(code) === home)
 }

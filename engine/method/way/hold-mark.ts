@@ -1,6 +1,7 @@
 /**
  * By what a student knows that the cube is held right for the next sequence: a landmark that is seen from this side and
- * from no other. Worked out from the position, so that it fits whatever hold a teacher's book asks for.
+ * from no other that looks different. Worked out from the position, so that it fits whatever hold a teacher's book asks
+ * for.
  *
  * Places and faces are those that the holder sees: `URF` is the corner at the front right of the top, whatever colours
  * are there.
@@ -8,13 +9,15 @@
 
 import { EDGES_AT, solvedCube } from '../../cube/cube-position.ts'
 import { FACES, type Face } from '../../cube/faces.ts'
-import { cornerPiece, cornerTwist, edgeFlip } from '../../cube/piece-code.ts'
+import { cornerPiece, cornerTwist, edgeFlip, edgePiece } from '../../cube/piece-code.ts'
 import { CORNER_PLACES, EDGE_PLACES } from '../../cube/piece-places.ts'
+import { assert } from '../../result.ts'
 import { TOP_EDGES } from '../goal-part.ts'
 import type { PieceStage } from '../piece-cases.ts'
 import { placeName } from '../place-name.ts'
 import { TOP_CORNER_RING } from '../top-ring.ts'
 import { type CaseTable, heldFromAllSides } from './case-table.ts'
+import type { LessonChoice } from './lesson-choice.ts'
 import type { SeenCube } from './seen-cube.ts'
 
 /** A top corner and the face to which its sticker in the top colour looks. */
@@ -40,10 +43,10 @@ export type HoldMark =
   | { readonly key: 'hold/pair'; readonly side: Face }
   /** Stage 7: the finished side is here. */
   | { readonly key: 'hold/finished-side'; readonly side: Face }
-  /** Any hold with the base down is as good. */
+  /** Stage 7, where no side is finished: the edges at these two places have to change places. */
+  | { readonly key: 'hold/exchange'; readonly at: readonly [string, string] }
+  /** Any hold with the base down leads on as well, in as many sequences and re-holds, and perhaps one more top turn. */
   | { readonly key: 'hold/any' }
-  /** There is no single landmark: the re-hold itself has to be shown. */
-  | { readonly key: 'hold/as-shown' }
 
 /** The closed list of marks. */
 export type HoldKey = HoldMark['key']
@@ -72,31 +75,37 @@ export function pieceMark(stage: PieceStage, at: number, turned: number, home: n
   return { key: isAboveCentre ? 'hold/piece-above-centre' : 'hold/piece-at', ...places }
 }
 
-/** @param seen of stage 4 to 7, in the hold in which the sequence begins, before any top turn */
-export function caseMark(table: CaseTable, seen: SeenCube): HoldMark {
-  if (table.isAnyHoldGood(seen)) return { key: 'hold/any' }
+/**
+ * @param seen of stage 4 to 7, in the hold in which the sequence begins, before any top turn
+ * @param choice what is done then, with its re-hold or without
+ */
+export function caseMark(table: CaseTable, seen: SeenCube, choice: LessonChoice): HoldMark {
+  if (choice.sequenceIndex === undefined || table.isAnyHoldGood(seen, choice)) return { key: 'hold/any' }
   switch (table.stage) {
     case 4:
       return armsMark(seen)
     case 5:
       return cornersMark(seen)
     case 6:
-      return sideMark('hold/pair', (side) => isMatchingPair(seen, side))
-    case 7:
-      return sideMark('hold/finished-side', (side) => seen[topEdgeAt(side)] === SOLVED[topEdgeAt(side)])
+      return pairMark(seen)
+    case 7: {
+      const isFinished = (side: Face) => seen[topEdgeAt(side)] === SOLVED[topEdgeAt(side)]
+      return SIDES.some(isFinished) ? { key: 'hold/finished-side', side: onlySide(isFinished) } : exchangeMark(seen)
+    }
   }
 }
 
 function armsMark(seen: SeenCube): HoldMark {
   const arms = SIDES.filter((side) => edgeFlip(seen[topEdgeAt(side)]) === 0)
-  if (arms.length !== 2) return { key: 'hold/as-shown' }
   const [first, second] = arms
+  assert(arms.length === 2, 'the hold matters only for a line or a corner shape')
   if (first === 'F' && second === 'B') return { key: 'hold/line', along: 'front-to-back' }
   if (first === 'R' && second === 'L') return { key: 'hold/line', along: 'left-to-right' }
   return { key: 'hold/arms', at: [first, second] }
 }
 
-/** The fewest corners by which this side differs from the others: one, or two; one that looks up is preferred. */
+/** The fewest corners by which this side differs from the others: one, or two; one that looks up is preferred. Two are
+ * enough for each of the 27 patterns. */
 function cornersMark(seen: SeenCube): HoldMark {
   const here = looksOf(seen)
   const others = heldFromAllSides(seen)
@@ -107,7 +116,7 @@ function cornersMark(seen: SeenCube): HoldMark {
   const singles = [...here.keys()].sort((a, b) => Number(here[b].facing === 'U') - Number(here[a].facing === 'U'))
   const pairs = [...here.keys()].flatMap((a) => [...here.keys()].filter((b) => a < b).map((b) => [a, b]))
   const telling = [...singles.map((index) => [index]), ...pairs].find(isTelling)
-  if (telling === undefined) return { key: 'hold/as-shown' }
+  assert(telling !== undefined, 'two corners tell a side from the others')
   return { key: 'hold/corners', corners: telling.map((index) => here[index]) }
 }
 
@@ -118,9 +127,25 @@ function looksOf(seen: SeenCube): CornerLook[] {
   }))
 }
 
-function sideMark(key: 'hold/pair' | 'hold/finished-side', isMarked: (side: Face) => boolean): HoldMark {
+/**
+ * Without a pair two corners across have changed places, and from another side it is the same but for a turn of the top
+ * layer: then no hold takes fewer sequences, even if one saves that turn for a re-hold.
+ */
+function pairMark(seen: SeenCube): HoldMark {
+  const isPair = (side: Face) => isMatchingPair(seen, side)
+  return SIDES.some(isPair) ? { key: 'hold/pair', side: onlySide(isPair) } : { key: 'hold/any' }
+}
+
+function onlySide(isMarked: (side: Face) => boolean): Face {
   const [side, ...others] = SIDES.filter(isMarked)
-  return side === undefined || others.length > 0 ? { key: 'hold/as-shown' } : { key, side }
+  assert(side !== undefined && others.length === 0, 'where the hold matters one side stands out')
+  return side
+}
+
+/** Where pairs of neighbours change places, the front edge belongs to the right or to the left. */
+function exchangeMark(seen: SeenCube): HoldMark {
+  const front = topEdgeAt('F')
+  return { key: 'hold/exchange', at: [placeName(front), placeName(EDGES_AT + edgePiece(seen[front]))] }
 }
 
 /** Do the two corners of a side belong side by side, wherever the layer is turned to? */

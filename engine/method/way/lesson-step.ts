@@ -60,6 +60,8 @@ export type Why =
   | { readonly key: 'why/stage-done' }
   /** The case becomes one that takes fewer sequences. */
   | { readonly key: 'why/case-becomes'; readonly caseId: CaseId }
+  /** Any hold is as good, and the case depends on it; it takes one sequence less. */
+  | { readonly key: 'why/fewer-sequences' }
 
 /** A step. Done in this order: `hold.turns`, then `do.turns`. */
 export type LessonStep = {

@@ -8,9 +8,9 @@ import { type CubePosition, copyCube } from '../../cube/cube-position.ts'
 import { formatTurns } from '../../cube/format-turns.ts'
 import { formatRepeated } from '../book/format-book.ts'
 import { LESSON_BOOK } from '../book/lesson-book.ts'
-import { goalMet } from '../goals.ts'
+import { firstStageToDo } from '../goals.ts'
 import type { SequenceBook } from '../sequence-book.ts'
-import { STAGES, type Stage, type StageSpan } from '../stages.ts'
+import type { Stage, StageSpan } from '../stages.ts'
 import { describeBaseStep, describeStep } from './describe-step.ts'
 import { type LessonStep, turnsOfStep } from './lesson-step.ts'
 import { turnsToBringBaseDown } from './seen-cube.ts'
@@ -27,20 +27,24 @@ export function lessonSteps(position: CubePosition, span: StageSpan, book: Seque
 }
 
 /**
- * @returns the first step of the way to the goal of `stage`; undefined when it is met. After that step the next one of
+ * @param span as for `lessonSteps`
+ * @returns the first step of the way; undefined when the goal of `span.to` is met. After that step the next one of
  *   `lessonSteps` is the first step of the position then.
  */
 export function nextLessonStep(
   position: CubePosition,
-  stage: Stage,
+  span: StageSpan,
   book: SequenceBook = LESSON_BOOK,
 ): LessonStep | undefined {
-  return firstSteps(position, { from: stage, to: stage }, book, 1)[0]
+  return firstSteps(position, span, book, 1)[0]
 }
 
-/** @returns the first stage before `stage` whose goal is not met, which the way repairs first; null when all are */
-export function brokenStage(position: CubePosition, stage: Stage): Stage | null {
-  return STAGES.find((earlier) => earlier < stage && !goalMet(position, earlier)) ?? null
+/**
+ * @param from the first stage that was asked for: what comes later is not broken, but not done yet
+ * @returns the first stage before `from` whose goal is not met, which the way repairs first; null when all are
+ */
+export function brokenStage(position: CubePosition, from: Stage): Stage | null {
+  return firstStageToDo(position, (from - 1) as Stage | 0) ?? null
 }
 
 /**

@@ -14,7 +14,7 @@
 import { N_PIECE_CODES } from '../../cube/piece-code.ts'
 import type { PieceStage } from '../piece-cases.ts'
 import type { BookSequence } from '../sequence-book.ts'
-import { choicesOf, type LessonChoice } from './lesson-choice.ts'
+import { choicesOf, DISTURBING_COST, type LessonChoice } from './lesson-choice.ts'
 import {
   doneMaskOf,
   findSpots,
@@ -59,8 +59,11 @@ export type PieceTable = StageTable & {
 export function buildPieceTable(stage: PieceStage, sequences: readonly BookSequence[]): PieceTable {
   const kind = spotKindOf(stage)
   // Nothing of these stages is finished by a top turn alone.
-  const choices = choicesOf(stage, sequences, TIMES_IN_A_STEP_MAX[stage]).filter(({ nTimes }) => nTimes > 0)
-  const effects = choices.map(({ effect }) => pieceEffectOf(effect, kind))
+  const withSequence = choicesOf(stage, sequences, TIMES_IN_A_STEP_MAX[stage]).filter(({ nTimes }) => nTimes > 0)
+  const effects = withSequence.map(({ effect }) => pieceEffectOf(effect, kind))
+  const choices = withSequence.map((choice, index) =>
+    effects[index].keeps === ALL_DONE ? choice : { ...choice, cost: choice.cost + DISTURBING_COST },
+  )
   const costs = findCosts(kind, choices, effects)
   const firsts = findFirsts(costs, choices, effects)
   const spots = new Uint8Array(N_SLOTS)

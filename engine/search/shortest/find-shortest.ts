@@ -12,7 +12,7 @@ import type { CubePosition } from '../../cube/cube-position.ts'
 import { asHeldHome } from '../../cube/hold.ts'
 import { type Turn, turnKind } from '../../cube/turns.ts'
 import { stepsBeforeGoal } from '../../method/goal-reached.ts'
-import { goalMet } from '../../method/goals.ts'
+import { firstStageToDo, goalMet } from '../../method/goals.ts'
 import type { Stage } from '../../method/stages.ts'
 import { assert } from '../../result.ts'
 import type { ParTables } from '../par/open-par-tables.ts'
@@ -22,7 +22,7 @@ import { deepen } from '../tables/deepen.ts'
 import type { OpenTables } from '../tables/lower-bounds.ts'
 import { NODES_PER_ASKING } from '../two-phase/node-budget.ts'
 import type { ShortestAnswer } from './shortest-answer.ts'
-import { firstStageToDo, stageByStage } from './stage-by-stage.ts'
+import { stageByStage } from './stage-by-stage.ts'
 
 /** What a search rests on. */
 export type SearchGround = {

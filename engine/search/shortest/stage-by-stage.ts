@@ -6,14 +6,9 @@
 import { applyTurns } from '../../cube/apply-turn.ts'
 import { type CubePosition, copyCube } from '../../cube/cube-position.ts'
 import type { Turn } from '../../cube/turns.ts'
-import { goalMet } from '../../method/goals.ts'
-import { STAGES, type Stage } from '../../method/stages.ts'
+import { firstStageToDo } from '../../method/goals.ts'
+import type { Stage } from '../../method/stages.ts'
 import type { ShortestSolutions } from '../par/shortest-solutions.ts'
-
-/** @returns the first stage whose goal is not met, at most `to`; undefined when the goal of `to` is met */
-export function firstStageToDo(position: CubePosition, to: Stage): Stage | undefined {
-  return STAGES.find((stage) => stage <= to && !goalMet(position, stage))
-}
 
 /** @returns face turns from a position held home to the goal of `to`: each stage's shortest solution after the other */
 export function stageByStage(position: CubePosition, to: Stage, { shortestSolutionOf }: ShortestSolutions): Turn[] {

@@ -9,11 +9,7 @@ import { goalMet, goalsBeforeMet } from '../../../engine/method/goals.ts'
 import { STAGES, type Stage, type StageSpan } from '../../../engine/method/stages.ts'
 import { freedomBefore } from '../../../engine/method/start-freedom.ts'
 import { SEED } from '../cube/arbitraries.ts'
-import { sourceNumbered } from './starts.ts'
-
-const aSpan = fc
-  .tuple(fc.constantFrom(...STAGES), fc.constantFrom(...STAGES))
-  .map((ends): StageSpan => ({ from: Math.min(...ends) as Stage, to: Math.max(...ends) as Stage }))
+import { aSpan, sourceNumbered } from './starts.ts'
 
 test('[ST1] a start meets the goals before the span, misses its last goal, and is held home', () => {
   fc.assert(

@@ -11,14 +11,11 @@ import { LAST_LAYER_STAGES } from '../../../engine/method/cases.ts'
 import { goalMet, goalsBeforeMet } from '../../../engine/method/goals.ts'
 import { arrangementsOf } from '../../../engine/method/last-layer-arrangements.ts'
 import { lessonWay, nextLessonTurns } from '../../../engine/method/lesson-way.ts'
-import { STAGES, type Stage, type StageSpan } from '../../../engine/method/stages.ts'
+import { STAGES } from '../../../engine/method/stages.ts'
 import { aPosition, cubeAfter, SEED } from '../cube/arbitraries.ts'
 import { bookOf } from './book/books.ts'
-import { anArrangementOf } from './starts.ts'
+import { anArrangementOf, aSpan } from './starts.ts'
 
-const aSpan = fc
-  .tuple(fc.constantFrom(...STAGES), fc.constantFrom(...STAGES))
-  .map((ends): StageSpan => ({ from: Math.min(...ends) as Stage, to: Math.max(...ends) as Stage }))
 const aSpanAndStart = aSpan.chain((span) => fc.tuple(fc.constant(span), anArrangementOf(span.from)))
 const aHold = fc.nat(HELD_CUBES.length - 1)
 const aBook = fc.constantFrom(LESSON_BOOK, CLASSIC_BOOK)

@@ -6,7 +6,7 @@ import type { RandomSource } from '../../../engine/chance/random-source.ts'
 import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import type { CubePosition } from '../../../engine/cube/cube-position.ts'
 import { drawArrangement } from '../../../engine/method/draw-start.ts'
-import { STAGES, type Stage } from '../../../engine/method/stages.ts'
+import { STAGES, type Stage, type StageSpan } from '../../../engine/method/stages.ts'
 import { aTurn } from '../cube/arbitraries.ts'
 
 /** @returns a source that differs from number to number and is the same in every run */
@@ -25,3 +25,8 @@ export function anArrangementOf(stage: Stage): fc.Arbitrary<CubePosition> {
 export const aNearbyPosition: fc.Arbitrary<CubePosition> = fc
   .tuple(fc.constantFrom(...STAGES).chain(anArrangementOf), fc.array(aTurn, { maxLength: 3 }))
   .map(([position, turns]) => afterTurns(position, turns))
+
+/** One stage or several. */
+export const aSpan: fc.Arbitrary<StageSpan> = fc
+  .tuple(fc.constantFrom(...STAGES), fc.constantFrom(...STAGES))
+  .map((ends) => ({ from: Math.min(...ends) as Stage, to: Math.max(...ends) as Stage }))

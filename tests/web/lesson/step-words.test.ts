@@ -8,6 +8,7 @@ import { turnName } from '../../../engine/cube/turns.ts'
 import { CLASSIC_BOOK } from '../../../engine/method/book/classic-book.ts'
 import { LESSON_BOOK } from '../../../engine/method/book/lesson-book.ts'
 import { CASES_OF_STAGE, type CaseId, LAST_LAYER_STAGES } from '../../../engine/method/cases.ts'
+import { arrangementsOf } from '../../../engine/method/last-layer-arrangements.ts'
 import { PIECE_CASES_OF_STAGE, PIECE_STAGES } from '../../../engine/method/piece-cases.ts'
 import { STAGES } from '../../../engine/method/stages.ts'
 import { lessonSteps } from '../../../engine/method/way/lesson-steps.ts'
@@ -15,7 +16,7 @@ import type { WayStepView } from '../../../engine/wire/views.ts'
 import { lesson } from '../../../web/locales/en/lesson.ts'
 import { stepWords } from '../../../web/parts/lesson/step-words.ts'
 import { cubeAfter } from '../../engine/cube/arbitraries.ts'
-import { bookOf } from '../../engine/method/book/books.ts'
+import { ROUNDABOUT } from '../../engine/method/book/books.ts'
 import { inEnglish } from '../english.ts'
 import { asSent, aWayFrom } from './a-way.ts'
 
@@ -42,8 +43,6 @@ const A_STEP: WayStepView = {
 
 describe('stepWords', () => {
   test('[WO1] every key of the closed lists has a sentence, and nothing of a key is seen', () => {
-    // A teacher who knows only how to get an edge down that faces up: the others go round.
-    const roundabout = bookOf("book Roundabout\nstage 1\nF2\nR U R'")
     const steps: WayStepView[] = [
       ...lessonSteps(cubeAfter('R x'), { from: 1, to: 7 }).map((step) => asSent(step)),
       ...atTheGoal(),
@@ -51,7 +50,7 @@ describe('stepWords', () => {
     for (const stage of STAGES) {
       for (let number = 0; number < 60; number++) {
         for (const book of [LESSON_BOOK, CLASSIC_BOOK]) steps.push(...aWayFrom(stage, 7, number, book))
-        if (stage === 1) steps.push(...aWayFrom(1, 1, number, roundabout))
+        if (stage === 1) steps.push(...aWayFrom(1, 1, number, ROUNDABOUT))
       }
     }
     const met = new Set<string>()
@@ -153,16 +152,23 @@ describe('stepWords', () => {
     ],
     [{ key: 'hold/pair', side: 'B' }, 'Hold the cube so that the two corners that match are at the back.'],
     [{ key: 'hold/finished-side', side: 'F' }, 'Hold the cube so that the finished side is in front.'],
+    [
+      { key: 'hold/exchange', at: ['UF', 'UR'] },
+      'Hold the cube so that the top front edge and the top right edge have to change places.',
+    ],
     [{ key: 'hold/any' }, 'Hold the cube as you like, with white at the bottom.'],
     [{ key: 'hold/base-down' }, 'Hold the cube with the white centre at the bottom.'],
   ] as const)('[WO5] the landmark %j', (mark, words) => {
     expect(stepWords(t, { ...A_STEP, mark }, 'white').hold).toBe(words)
   })
 
-  test('[WO5] without a landmark the re-hold itself is said, or that there is none', () => {
-    const mark = { key: 'hold/as-shown' } as const
-    expect(stepWords(t, { ...A_STEP, mark, hold: "y'" }, 'white').hold).toBe('Turn the whole cube in your hands: y’.')
-    expect(stepWords(t, { ...A_STEP, mark }, 'white').hold).toBe('Keep the cube as you hold it.')
+  test('[WO5] where the hold is free and the case depends on it, the reason is that one sequence less is left', () => {
+    const steps = arrangementsOf(7).flatMap((start) => lessonSteps(start, { from: 7, to: 7 }, CLASSIC_BOOK))
+    const beside = steps.find(({ lookFor }) => lookFor.key === 'look/beside')
+    expect(beside && stepWords(t, asSent(beside, CLASSIC_BOOK), 'white')).toMatchObject({
+      hold: 'Hold the cube as you like, with white at the bottom.',
+      why: 'Then this stage needs one sequence less.',
+    })
   })
 
   test('[WO5] a piece that still has to be brought there by the top turn is not said to be there', () => {

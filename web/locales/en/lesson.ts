@@ -73,11 +73,10 @@ export const lesson = {
     'hold/corners': 'Hold the cube so that {{corners}}.',
     'hold/pair': 'Hold the cube so that the two corners that match are {{side}}.',
     'hold/finished-side': 'Hold the cube so that the finished side is {{side}}.',
+    'hold/exchange': 'Hold the cube so that the {{first}} edge and the {{second}} edge have to change places.',
     'hold/any': 'Hold the cube as you like, with {{base}} at the bottom.',
-    'hold/as-shown': 'Turn the whole cube in your hands: {{reHold}}.',
   } satisfies Record<HoldKey, string>,
   holdMore: {
-    asItIs: 'Keep the cube as you hold it.',
     pieceComesTo: 'Hold the cube so that the home of {{piece}} is at the {{home}}. The piece comes to the {{at}}.',
     corner: 'the {{place}} corner shows {{top}} {{facing}}',
     bothCorners: '{{first}} and {{second}}',
@@ -107,6 +106,7 @@ export const lesson = {
     'why/piece-nearer': 'Then {{piece}} is nearer its home.',
     'why/stage-done': 'Then this stage is done: {{stage}}.',
     'why/case-becomes': 'Then the case is “{{case}}”, which is nearer the goal.',
+    'why/fewer-sequences': 'Then this stage needs one sequence less.',
   } satisfies Record<WhyKey, string>,
 
   piece: {

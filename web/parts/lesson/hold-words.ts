@@ -1,4 +1,4 @@
-/** How to hold, in words: by the landmark that is seen from this side and from no other. */
+/** How to hold, in words: by the landmark that is seen from this side and from no other that looks different. */
 
 import type { TFunction } from 'i18next'
 import type { Colour } from '../../../engine/cube/colour-scheme.ts'
@@ -6,20 +6,17 @@ import type { CornerLook, HoldMark } from '../../../engine/method/way/hold-mark.
 import type { LookedForPiece } from '../../../engine/method/way/lesson-step.ts'
 import { assert, neverHappens } from '../../../engine/result.ts'
 import { colourWords } from '../colour-words.ts'
-import { withPrimes } from '../turn-words.ts'
 import { homeColourWord, pieceWords, placeWords } from './place-words.ts'
 
-/** @param reHold the step's re-hold as it is written, empty without one; said only where there is no landmark */
-export type Hold = { readonly mark: HoldMark; readonly reHold: string; readonly piece: LookedForPiece | null }
+/** The landmark, and the piece that it may speak of. */
+type Hold = { readonly mark: HoldMark; readonly piece: LookedForPiece | null }
 
-export function holdWords(t: TFunction, { mark, reHold, piece }: Hold, baseColour: Colour): string {
+export function holdWords(t: TFunction, { mark, piece }: Hold, baseColour: Colour): string {
   const colours = colourWords(t, baseColour)
   switch (mark.key) {
     case 'hold/base-down':
     case 'hold/any':
       return t(`lesson:hold.${mark.key}`, colours)
-    case 'hold/as-shown':
-      return reHold === '' ? t('lesson:holdMore.asItIs') : t(`lesson:hold.${mark.key}`, { reHold: withPrimes(reHold) })
     case 'hold/line':
       return t(`lesson:hold.${mark.key}`, { along: t(`lesson:holdMore.along.${mark.along}`) })
     case 'hold/arms': {
@@ -31,6 +28,10 @@ export function holdWords(t: TFunction, { mark, reHold, piece }: Hold, baseColou
     case 'hold/pair':
     case 'hold/finished-side':
       return t(`lesson:hold.${mark.key}`, { side: t(`lesson:side.${mark.side}`) })
+    case 'hold/exchange': {
+      const [first, second] = mark.at.map((place) => placeWords(t, place))
+      return t(`lesson:hold.${mark.key}`, { first, second })
+    }
     case 'hold/piece-above-home':
     case 'hold/piece-above-centre':
     case 'hold/piece-at':

@@ -23,7 +23,7 @@ export function stepWords(t: TFunction, step: Omit<WayStepView, 'nSteps'>, baseC
   const look = lookWords(t, lookFor, baseColour)
   return {
     look: step.isRepair ? `${t('lesson:repair')} ${look}` : look,
-    hold: holdWords(t, { mark, reHold: step.hold, piece }, baseColour),
+    hold: holdWords(t, { mark, piece }, baseColour),
     do: doWords(t, step.do),
     why: whyWords(t, step, baseColour),
   }
@@ -49,6 +49,8 @@ function whyWords(t: TFunction, { why, stage, lookFor }: Reason, baseColour: Col
   switch (why.key) {
     case 'why/base-belongs-down':
       return t(key, colourWords(t, baseColour))
+    case 'why/fewer-sequences':
+      return t(key)
     case 'why/piece-home':
     case 'why/piece-out':
     case 'why/piece-nearer':

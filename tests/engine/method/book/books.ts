@@ -14,7 +14,7 @@ export function bookOf(text: string): SequenceBook {
 }
 
 /** Names that are no turns, and no word of the grammar. */
-const PART_NAMES = ['A', 'three-3', 'rechts', 'out', 'Ä', 'K9'] as const
+const PART_NAMES = ['Ä', 'three-3', 'rechts', 'A', 'out', 'K9'] as const
 
 const aTurnWord = fc.constantFrom(...TURN_NAMES)
 const aPower = fc.integer({ min: 1, max: 4 }).map((power) => (power === 1 ? '' : `^${power}`))
@@ -30,7 +30,8 @@ function aSequence(nParts: number): fc.Arbitrary<string> {
         )
   const words = fc.array(aWord, { minLength: 1, maxLength: 4 }).map((list) => list.join(' '))
   const group = fc.tuple(words, words, aPower).map(([first, second, power]) => `${first} ( ${second} )${power}`)
-  return fc.oneof(words, group)
+  const clinging = fc.tuple(words, words, words).map(([first, second, third]) => `${first}(${second})${third}`)
+  return fc.oneof(words, group, clinging)
 }
 
 /** Texts of well-formed books, in no particular layout. */
@@ -70,7 +71,22 @@ export const aNearlyBookText: fc.Arbitrary<string> = fc
       ),
       fc
         .array(
-          fc.constantFrom('A', 'B', '(', ')', '^', '2', "R'", 'x', ' ', '=', 'stage', 'part', `^${POWER_MAX + 1}`),
+          fc.constantFrom(
+            'A',
+            'B',
+            '(',
+            ')',
+            '^',
+            '2',
+            "R'",
+            'Rw',
+            'x',
+            ' ',
+            '=',
+            'stage',
+            'part',
+            `^${POWER_MAX + 1}`,
+          ),
           {
             maxLength: 8,
           },
@@ -81,3 +97,16 @@ export const aNearlyBookText: fc.Arbitrary<string> = fc
     { maxLength: 8 },
   )
   .map((lines) => lines.join('\n'))
+
+/** A third book for stage 4: more than one sequence for each shape, so that much depends on the hold that is taken. */
+export const FIVE_FOR_THE_CROSS = bookOf(`book Five for the cross
+stage 4
+F R U R' U' F'
+F U R U' R' F'
+R U B U' B' R'
+B U L U' L' B'
+L U F U' F' L'
+`)
+
+/** A teacher who knows only how to get an edge down that faces up: the others go round. */
+export const ROUNDABOUT = bookOf("book Roundabout\nstage 1\nF2\nR U R'")

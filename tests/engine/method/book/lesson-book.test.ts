@@ -42,7 +42,7 @@ test('[LW6] the lesson teaches a few sequences a stage, spelt with the triggers 
   ])
   const spelt = Object.values(LESSON_BOOK.stages).map((list) => list.map(({ written }) => formatWritten(written)))
   expect(spelt).toEqual([
-    ['F2', "U' R' F R", 'A'],
+    ['F2', "R' F R", 'A', 'B'],
     ['A', 'B'],
     ['A y B', "B y' A"],
     ["F A F'"],

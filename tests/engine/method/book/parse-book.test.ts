@@ -40,6 +40,9 @@ test.each([
   ['(R U)', 'R U'],
   ['Two^2', 'U2 U2'],
   ['2Rw M Rw2', 'Rw M Rw2'],
+  ['(R U)Rw', 'R U Rw'],
+  ['(R U)(R)A', "R U R U R U' R'"],
+  ['(R U) 2Rw', 'R U Rw'],
 ])('[BK1] %s stands for %s', (written, turns) => {
   const [sequence] = bookOf(`book T\npart A = U R U' R'\npart Two = U2\nstage 4\n${written}`).stages[4]
   expect(formatTurns(sequence.turns)).toBe(turns)
@@ -74,6 +77,12 @@ const FAULTS: Array<[BookTextCode, string, line: number, column: number, token: 
   ['book/no-title', '\n  book # T', 2, 3, 'book'],
   ['book/no-title', '\n stage 4', 2, 2, 'stage'],
   ['book/title-too-long', `book ${'T'.repeat(limits.BOOK_TITLE_MAX + 1)}`, 1, 6, 'T'.repeat(32), limits.BOOK_TITLE_MAX],
+  ['book/title-unseen', 'book T\tU', 1, 7, ''],
+  // Whatever follows would be shown from right to left.
+  ['book/title-unseen', 'book Two \u202Etriggers', 1, 10, ''],
+  ['book/title-unseen', 'book \u2067T\u2069', 1, 6, ''],
+  ['book/title-unseen', 'book T\u2028U', 1, 7, ''],
+  ['book/title-unseen', 'book T\u0000', 1, 7, ''],
   ['book/title-twice', 'book T\n  book U', 2, 3, 'book'],
   ['book/bad-name', 'book T\npart', 2, 5, '', limits.PART_NAME_MAX],
   ['book/bad-name', 'book T\npart = R', 2, 6, '', limits.PART_NAME_MAX],
@@ -88,10 +97,27 @@ const FAULTS: Array<[BookTextCode, string, line: number, column: number, token: 
     'a'.repeat(25),
     limits.PART_NAME_MAX,
   ],
+  // A mark that is not seen: it would be another name that looks the same.
+  ['book/bad-name', 'book T\npart A\uFE0F = R', 2, 6, 'A\uFE0F', limits.PART_NAME_MAX],
+  // Cyrillic and Greek letters that look like A, B, M and U; letters of two scripts; a full-width U.
+  ['book/name-not-latin', `${HEAD}part \u0410 = R`, 3, 6, '\u0410'],
+  ['book/name-not-latin', 'book T\npart \u0392 = R', 2, 6, '\u0392'],
+  ['book/name-not-latin', 'book T\npart \u041C2 = R', 2, 6, '\u041C2'],
+  ['book/name-not-latin', 'book T\npart \u0410B = R', 2, 6, '\u0410B'],
+  ['book/name-not-latin', 'book T\npart \uFF35 = R', 2, 6, '\uFF35'],
   ['book/name-is-turns', 'book T\npart Rw = U', 2, 6, 'Rw'],
   ['book/name-is-turns', 'book T\npart x = U', 2, 6, 'x'],
   ['book/name-is-turns', 'book T\npart BULL = U', 2, 6, 'BULL'],
+  ['book/name-like-turn', 'book T\npart u = R', 2, 6, 'u'],
+  ['book/name-like-turn', 'book T\npart X = R', 2, 6, 'X'],
+  ['book/name-like-turn', 'book T\npart m = R', 2, 6, 'm'],
+  ['book/name-like-turn', 'book T\npart r2 = U', 2, 6, 'r2'],
+  ['book/name-like-turn', 'book T\npart rw = U', 2, 6, 'rw'],
+  // U with the mark that looks like a prime, typed as one character and as two.
+  ['book/name-like-turn', 'book T\npart \u00DA = R', 2, 6, '\u00DA'],
+  ['book/name-like-turn', 'book T\npart U\u0301 = R', 2, 6, 'U\u0301'],
   ['book/name-taken', `${HEAD}part A = R`, 3, 6, 'A'],
+  ['book/name-taken', 'book T\npart \u00C4 = R\npart A\u0308 = U', 3, 6, 'A\u0308'],
   [
     'book/too-many-parts',
     `book T\n${manyLines((i) => `part p${i} = R`, limits.BOOK_PARTS_MAX + 1)}`,
@@ -128,6 +154,10 @@ const FAULTS: Array<[BookTextCode, string, line: number, column: number, token: 
   ['book/unknown-word', `${HEAD}stage 4\n  R R3 U`, 4, 5, 'R3'],
   ['book/unknown-word', `${HEAD}stage 4\n  A2`, 4, 3, 'A2'],
   ['book/unknown-word', `${HEAD}stage 4\n  ^2`, 4, 3, '^2'],
+  // It might mean "R U twice, then Rw".
+  ['book/unknown-word', `${HEAD}stage 4\n  (R U)2Rw`, 4, 8, '2Rw'],
+  ['book/unknown-word', `${HEAD}stage 4\n  F (R U)2`, 4, 10, '2'],
+  ['book/unknown-word', `${HEAD}stage 4\n  (R (U))2Rw2 F`, 4, 10, '2Rw2'],
   ['book/lonely-bracket', `${HEAD}stage 4\n  R (U (F) R`, 4, 5, '('],
   ['book/lonely-bracket', `${HEAD}stage 4\n  R U)^2`, 4, 6, ')^2'],
   ['book/empty-brackets', `${HEAD}stage 4\n  R ( )^2`, 4, 5, '('],
@@ -169,7 +199,40 @@ test('[BK2] what is just within the limits is read', () => {
   expect(parseBook(`book T\nstage 4\n${manyLines(() => ' R', limits.STAGE_SEQUENCES_MAX)}`).ok).toBe(true)
 })
 
-test('[BK3] no text makes the reader throw, and what it reads can be written and read again', () => {
+test('[BK10] a name is the same however its letters are typed, and a title may be in any script', () => {
+  const text =
+    'book \u0414\u0432\u0430 \u05D0\u05D1 \uD83C\uDDE8\uD83C\uDDED\npart a\u0308\u0331 = U R\nstage 4\n \u00E4\u0331^2 F a\u0331\u0308'
+  const book = bookOf(text)
+  expect(formatTurns(book.stages[4][0].turns)).toBe('U R U R F U R')
+  expect(book.parts[0].name).toBe('a\u0331\u0308'.normalize('NFC'))
+  expect(parseBook(formatBook(book))).toEqual({ ok: true, value: book })
+})
+
+test('[BK10] no name that is accepted passes for a turn, whatever its case, marks and script', () => {
+  const letters = fc.constantFrom(
+    ...'URFDLBMESXYZurfdlbmesxyzwAK2',
+    '\u0410',
+    '\u0392',
+    '\u0301',
+    '\u0308',
+    '\u00DA',
+    '\uFF35',
+    '\u216C',
+  )
+  fc.assert(
+    fc.property(fc.array(letters, { minLength: 1, maxLength: 3 }), (name) => {
+      const word = name.join('')
+      if (!parseBook(`book T\npart ${word} = R`).ok) return
+      const plain = word.normalize('NFKD').replace(/\p{M}/gu, '')
+      expect(plain).toMatch(/^[A-Za-z][A-Za-z0-9]*$/u)
+      const turn = /^([URFDLB]w?|[MESXYZxyz])2?$/u
+      if (word.length > 1 || !/^[URFDLB]$/u.test(word)) expect(plain.toUpperCase().replace('W', 'w')).not.toMatch(turn)
+    }),
+    { seed: SEED, numRuns: 3000 },
+  )
+})
+
+test('[BK3] no text makes the reader throw, what it reads can be written and read again, and a fault is where it says', () => {
   fc.assert(
     fc.property(
       fc.oneof(
@@ -183,10 +246,11 @@ test('[BK3] no text makes the reader throw, and what it reads can be written and
           expect(parseBook(formatBook(book.value))).toEqual(book)
           return
         }
-        const { line, column, code } = book.error
+        const { line, column, code, token } = book.error
         expect(BOOK_TEXT_CODES).toContain(code)
-        expect(line).toBeLessThanOrEqual(text.split(/\r\n|\r|\n/u).length)
-        expect(column).toBeLessThanOrEqual(text.length + 1)
+        const row = text.split(/\r\n|\r|\n/u)[line - 1] ?? ''
+        expect(column).toBeLessThanOrEqual(row.length + 1)
+        expect(row.slice(column - 1).startsWith(token)).toBe(true)
       },
     ),
     { seed: SEED, numRuns: 3000 },

@@ -35,7 +35,7 @@ test.each(PIECE_STAGES)('[LW10] at stage %i a piece that one step can bring home
   for (let number = 0; number < 60; number++) {
     const position = drawArrangement(stage, sourceNumbered(number))
     if (goalMet(position, stage)) continue
-    const step = nextLessonStep(position, stage)
+    const step = nextLessonStep(position, { from: stage, to: stage })
     if (step === undefined) throw new Error('there is something to do')
     const reached = afterTurns(position, turnsOfStep(step))
     const best = Math.max(
@@ -55,6 +55,7 @@ test.each(PIECE_STAGES)('[LW10] at stage %i a piece that one step can bring home
 // Seen on a solved cube after turns that bring one piece out.
 test.each([
   [1, 'F2', 'look/edge-above-facing-up', 'F2'],
+  [1, "R' F' R", 'look/edge-above-facing-side', "R' F R"],
   [1, "R' F' R U", 'look/edge-above-facing-side', "U' R' F R"],
   [2, "R U R' U'", 'look/corner-above-facing-front', "U R U' R'"],
   [2, "L' U' L U", 'look/corner-above-facing-right', "U' L' U L"],
@@ -64,7 +65,7 @@ test.each([
   [3, "F U F' U' L' U' L U", 'look/edge-to-left', "U' L' U L y' U R U' R'"],
 ] as const)('[LW10] at stage %i after %s: %s, and the step is %s', (stage, written, lookFor, done) => {
   const position = afterTurns(solvedCube(), turns(written))
-  const step = nextLessonStep(position, stage)
+  const step = nextLessonStep(position, { from: stage, to: stage })
   expect([step?.stage, step?.lookFor.key]).toEqual([stage, lookFor])
   expect(step && turnsOfStep(step)).toEqual(turns(done))
   expect(step?.why.key).toBe('why/piece-home')
