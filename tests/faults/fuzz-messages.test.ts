@@ -127,6 +127,7 @@ function honest(name: MessageName): Record<string, unknown> {
     from: 0,
     steps: ['R', "U'"],
     wanted: true,
+    shown: true,
     locked: false,
     seated: false,
     number: 2,

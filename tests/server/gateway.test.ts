@@ -4,6 +4,7 @@ import { request } from 'node:http'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { FROM_BROWSER, type MessageName } from '../../engine/wire/from-browser.ts'
 import { SOCKET_PATH } from '../../engine/wire/places.ts'
+import { PROTOCOL_VERSION } from '../../engine/wire/version.ts'
 import { type Speaker, WHO_MAY } from '../../server/live/who-may.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
 import {
@@ -94,7 +95,10 @@ describe('the handshake', () => {
   test.each([[{}], [{ protocol: 0 }], [{ protocol: 99 }], [{ protocol: '1' }]])(
     '[WI6] a page of another protocol (%j) is told that it is out of date',
     async (auth) => {
-      expect(await refusedHandshake(connect(server, { auth }))).toEqual({ code: 'wire/out-of-date', server: 1 })
+      expect(await refusedHandshake(connect(server, { auth }))).toEqual({
+        code: 'wire/out-of-date',
+        server: PROTOCOL_VERSION,
+      })
     },
   )
 
