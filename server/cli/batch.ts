@@ -1,6 +1,6 @@
 /**
  * Answers questions line by line: `stage<TAB>scramble[<TAB>solution]`, where stage is `K` or `K-M`. One line of JSON for each, in
- * order, as soon as it is known; a bad line gets its error in its place. Empty lines are passed over.
+ * order, as soon as it is known; a bad line, an empty one too, gets its error in its place.
  */
 
 import { EXIT, type ExitCode } from './exit-codes.ts'
@@ -29,7 +29,6 @@ export async function answerBatch(answerer: Answerer, input: AsyncIterable<strin
     await printValue(known.output)
   }
   for await (const { text, isTooLong } of readLines(input, LINE_CHARACTERS_MAX)) {
-    if (text.trim() === '') continue
     const answer = isTooLong
       ? negative(`the line has more than ${LINE_CHARACTERS_MAX} characters`)
       : answerLine(answerer, text)
@@ -49,6 +48,7 @@ function answerLine(answerer: Answerer, line: string): Answer | Promise<Answer> 
 }
 
 function questionIn(line: string): WrittenQuestion | string {
+  if (line.trim() === '') return 'the line is empty: give stage<TAB>scramble'
   const columns = line.split('\t')
   if (columns.length > N_COLUMNS_MAX)
     return `the line has ${columns.length} columns; there are ${N_COLUMNS_MAX} at most`

@@ -33,7 +33,7 @@ function sentenceFor(fault: PositionFault): string {
     case 'cube/doubled-piece':
       return `the piece ${fault.piece} is there twice, the second time at ${fault.place}`
     case 'cube/corner-twist':
-      return `no turns can solve this cube: its corners are twisted by ${fault.nThirds} thirds of a turn too many`
+      return `no turns can solve this cube: a corner is twisted by ${fault.nThirds === 1 ? 'a third' : 'two thirds'} of a turn`
     case 'cube/edge-flip':
       return 'no turns can solve this cube: an odd number of its edges is flipped'
     case 'cube/parity':

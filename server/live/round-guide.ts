@@ -70,8 +70,7 @@ export class RoundGuide {
 
   async #workOut(round: Round, signal: AbortSignal): Promise<void> {
     const lesson = lessonOf(round)
-    const isLong = nStagesIn(round.settings) > 1
-    for (const budgetMs of isLong ? [FIRST_ANSWER_MS, PROOF_MS] : [FIRST_ANSWER_MS]) {
+    for (const budgetMs of budgetsFor(round)) {
       const answer = await this.#ask(round, budgetMs, signal)
       if (answer === null || signal.aborted) return
       this.#keepBetter(answer, lesson)
@@ -112,6 +111,15 @@ export async function prepareGuides({ search, log }: Pick<LiveParts, 'search' | 
   for (const stage of STAGES) lessonSteps(position, { from: stage, to: stage })
   const known = await search.shortest({ position, to: 1, budgetMs: FIRST_ANSWER_MS })
   if (!known.ok) log.warn({ code: known.error.code }, 'there will be no pars')
+}
+
+/**
+ * Of a round that has ended, read back after a restart, the class has seen a par before: a quick guess that may differ is
+ * not told, only what the long search finds.
+ */
+function budgetsFor({ settings, clock }: Round): number[] {
+  if (nStagesIn(settings) === 1) return [FIRST_ANSWER_MS]
+  return clock.phase === 'ended' ? [PROOF_MS] : [FIRST_ANSWER_MS, PROOF_MS]
 }
 
 function lessonOf({ start, settings }: Round): WaysView['lesson'] {

@@ -57,6 +57,7 @@ export function WatchRound({ view, acts, onOpen }: WatchRoundProps) {
       <div className={classNames(styles.class, isOpen && styles.open, half === 'class' && styles.chosen)}>
         {counts && (
           <WaysThrough
+            start={round.start}
             par={view.par}
             ways={view.ways}
             baseColour={round.settings.baseColour}

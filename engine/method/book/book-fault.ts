@@ -26,7 +26,10 @@ export type SequenceFault =
 
 /** Why a book cannot be taught. */
 export type BookFault =
-  | SequenceFault
+  /** With the sequence as the book writes it. */
+  | (SequenceFault & { readonly written: string })
+  /** The book has no sequence for the stage. Do: add some, or use the book for other stages only. */
+  | { readonly code: 'method/stage-left-out'; readonly stage: Stage }
   /** Some arrangements of the stage are never finished. Data: the cases that they show. Do: add a sequence. */
   | { readonly code: 'method/cannot-finish'; readonly stage: Stage; readonly cases: readonly StageCaseId[] }
 

@@ -12,6 +12,7 @@ import { type BookFault, sequenceFault } from './book-fault.ts'
 import type { BookRemark, BookReport, StageReport } from './book-report.ts'
 import { checkCaseStage } from './check-case-stage.ts'
 import { checkPieceStage } from './check-piece-stage.ts'
+import { formatWritten } from './format-book.ts'
 import type { StageFindings } from './stage-findings.ts'
 import { figuresOf, sumOfFigures } from './tally.ts'
 
@@ -33,9 +34,13 @@ export function checkBook(book: SequenceBook): BookReport {
 export function checkStage(book: SequenceBook, stage: Stage): StageReport {
   const sequences = book.stages[stage]
   const findings = findingsOf(stage, sequences)
-  const faults: BookFault[] = sequences.flatMap(({ turns }, index) => sequenceFault(turns, stage, index) ?? [])
+  const faults: BookFault[] = sequences.flatMap(({ turns, written }, index) => {
+    const fault = sequenceFault(turns, stage, index)
+    return fault === undefined ? [] : [{ ...fault, written: formatWritten(written) }]
+  })
   const cases = [...findings.stuckCases]
-  if (cases.length > 0) faults.push({ code: 'method/cannot-finish', stage, cases })
+  if (sequences.length === 0) faults.push({ code: 'method/stage-left-out', stage })
+  else if (cases.length > 0) faults.push({ code: 'method/cannot-finish', stage, cases })
   const faulty = new Set(faults.flatMap((fault) => ('sequenceIndex' in fault ? [fault.sequenceIndex] : [])))
   const remarks = [...sequences.keys()]
     .filter((index) => !findings.used.has(index) && !faulty.has(index))

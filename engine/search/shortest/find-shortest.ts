@@ -64,7 +64,7 @@ function shortestFromHome(
     const turns = ground.solutions.shortestSolutionOf(position, to)
     return { turns, proven: true, lowerBound: turns.length, nNodes: 0 }
   }
-  const lines = [stageByStage(position, to, ground.solutions), ...known.map((way) => upToGoal(position, way, to))]
+  const lines = [stageByStage(position, to, ground.solutions), ...known].map((way) => upToGoal(position, way, to))
   const better = betterLine(position, to, shortestOf(lines), ground, shouldStop)
   const proof = deepen({
     ...ground.tables.boundsFor(position, to),
@@ -106,7 +106,8 @@ function betterLine(
       },
     })
     nNodes += answer.nNodes
-    if (answer.kind === 'found') turns = answer.turns
+    // A bold search may pass the goal on a word that it did not believe in when it was shorter.
+    if (answer.kind === 'found') turns = upToGoal(position, answer.turns, to)
   }
   return { turns, nNodes }
 }

@@ -72,6 +72,7 @@ test('[CO4] a batch mixes one stage and several, good lines and bad ones, and ke
   expect(run.lines.map((line) => JSON.parse(line)).map(({ error, par }) => error ?? par)).toEqual([
     3,
     2,
+    'the line is empty: give stage<TAB>scramble',
     'the scramble does not start stage 4: the goal of stage 3 is not met',
     '--to: stage 1 comes before stage 2',
     '--to: "" is no stage; give a number from 1 to 7',

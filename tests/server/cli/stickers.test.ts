@@ -35,7 +35,7 @@ test.each([
       [9, 'F'],
       [20, 'U'],
     ]),
-    'twisted by',
+    'a corner is twisted by',
   ],
   [exchanged(SOLVED, 5, 10), 'an odd number of its edges is flipped'],
   [exchanged(exchanged(SOLVED, 10, 19), 5, 7), 'two of its pieces have changed places'],

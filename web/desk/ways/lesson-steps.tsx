@@ -43,7 +43,8 @@ function Step({ number, step, baseColour }: { number: number; step: WayStepView;
       <div className={styles.sentences}>
         <p className={styles.look}>{words.look}</p>
         <p>
-          <Written turns={step.hold} />
+          {/* Where any hold will do, a written re-hold would say that it will not. */}
+          <Written turns={step.mark.key === 'hold/any' ? '' : step.hold} />
           {words.hold}
         </p>
         <p>

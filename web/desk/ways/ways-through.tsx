@@ -6,13 +6,17 @@
 import { type ReactNode, useId } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Colour } from '../../../engine/cube/colour-scheme.ts'
+import { parseStickers, stickersOf } from '../../../engine/cube/stickers.ts'
 import { type Turn, type TurnName, turnOf } from '../../../engine/cube/turns.ts'
 import type { ParView, WaysView } from '../../../engine/wire/views.ts'
+import { CubePicture } from '../../cube/cube-picture.tsx'
 import { WayRibbon } from '../../parts/ribbon/way-ribbon.tsx'
 import { LessonSteps } from './lesson-steps.tsx'
 import styles from './ways-through.module.css'
 
 type WaysThroughProps = {
+  /** The start as 54 sticker letters. */
+  start: string
   par: ParView | null
   ways: WaysView | null
   baseColour: Colour
@@ -20,7 +24,7 @@ type WaysThroughProps = {
   onOpen: (open: boolean) => void
 }
 
-export function WaysThrough({ par, ways, baseColour, isOpen, onOpen }: WaysThroughProps) {
+export function WaysThrough({ start, par, ways, baseColour, isOpen, onOpen }: WaysThroughProps) {
   const { t } = useTranslation()
   return (
     <details className={styles.ways} open={isOpen} onToggle={(event) => onOpen(event.currentTarget.open)}>
@@ -30,9 +34,30 @@ export function WaysThrough({ par, ways, baseColour, isOpen, onOpen }: WaysThrou
       {par === null || ways === null ? (
         <p className={styles.workedOut}>{t('desk:ways.workedOut')}</p>
       ) : (
-        <BothWays par={par} ways={ways} baseColour={baseColour} />
+        <>
+          <Start start={start} baseColour={baseColour} />
+          <BothWays par={par} ways={ways} baseColour={baseColour} />
+        </>
       )}
     </details>
+  )
+}
+
+/** The cube as it is held when both ways begin, so that each turn and each "top left" can be checked. */
+function Start({ start, baseColour }: { start: string; baseColour: Colour }) {
+  const { t } = useTranslation()
+  const read = parseStickers(start)
+  if (!read.ok) return null
+  return (
+    <figure className={styles.start}>
+      <CubePicture
+        stickers={stickersOf(read.value)}
+        baseColour={baseColour}
+        label={t('desk:ways.startLabel')}
+        className={styles.startPicture}
+      />
+      <figcaption>{t('desk:ways.start')}</figcaption>
+    </figure>
   )
 }
 

@@ -157,6 +157,8 @@ export const desk = {
   ways: {
     title: 'Ways through this start',
     workedOut: 'They are being worked out.',
+    start: 'Both begin with the cube held like this.',
+    startLabel: 'The start of this round',
     shortest: 'Shortest',
     shortestKnown: 'Shortest known',
     proven: '{{turns}}, proven',

@@ -18,7 +18,7 @@ import type { ShortestAnswer } from '../../../../engine/search/shortest/shortest
 import { deepen, type LowerBound, type WalkedNumber } from '../../../../engine/search/tables/deepen.ts'
 import { openTables } from '../../../../engine/search/tables/lower-bounds.ts'
 import { TABLE_NAMES } from '../../../../engine/search/tables/search-tables.ts'
-import { SEED } from '../../cube/arbitraries.ts'
+import { SEED, turns } from '../../cube/arbitraries.ts'
 import { fewestTurns } from '../par/plain-search.ts'
 import { filledSearchTables } from '../tables/filled-search-tables.ts'
 import { afterNodes } from '../two-phase/two-phase-tables.ts'
@@ -154,6 +154,22 @@ test('[SE58] a search that is stopped gives the best known way, labelled so, wit
     expect(answer.nNodes).toBeLessThan(600_000)
   }
 })
+
+// Starts on which a bold search once came past the goal and went on: its word reached the goal a turn before its end.
+test.each([
+  ["L2 F2 U' B2 L2 B2 U R2 U' R2 F D' F' D L' F' R' D' B2 L' U", 300_000],
+  ["D' R2 F2 U2 F2 U R2 U F2 U' F' R D2 L' B D' F2 R2 F2 U B R' U'", 9_000_000],
+])(
+  '[SE58] the best known way to the second layer after %s ends when it meets the goal',
+  (scramble, nNodes) => {
+    const position = afterTurns(solvedCube(), turns(scramble))
+    for (let nNodesNow = nNodes / 10; nNodesNow <= nNodes; nNodesNow += nNodes / 10) {
+      const answer = findShortest({ position, to: 3, shouldStop: afterNodes(nNodesNow) }, ground)
+      expectAnswer(answer, position, 3)
+    }
+  },
+  60_000,
+)
 
 test('[SE58] a search that may not look at a single node still gives a way', () => {
   const position = drawArrangement(1, random)
