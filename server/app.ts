@@ -30,9 +30,9 @@ import { prepareGuides } from './live/round-guide.ts'
 import { seatMessages } from './live/seat-messages.ts'
 import { startTicker } from './live/ticker.ts'
 import { viewerMessages } from './live/viewer-messages.ts'
+import type { SearchPool } from './search/search-pool.ts'
 import { newSecret, sameSecret } from './secrets.ts'
 import type { DurableRecord } from './store/record.ts'
-import type { SearchPool } from './work/search-pool.ts'
 
 /** A connection that has neither come in nor entered the desk is let go after this; its page connects again when needed. */
 const NOBODY_MS_MAX = 60_000

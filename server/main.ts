@@ -7,11 +7,11 @@ import pino from 'pino'
 import { createApp } from './app.ts'
 import { readConfig } from './config.ts'
 import { localAddresses, ownAddress, rememberAddresses } from './http/local-addresses.ts'
+import { openSearchPool } from './search/search-pool.ts'
 import { whereToGo } from './start/where-to-go.ts'
 import { makeSteadyClock } from './steady-clock.ts'
 import { UnusableData } from './store/sqlite-open.ts'
 import { openSqliteRecord } from './store/sqlite-record.ts'
-import { openSearchPool } from './work/search-pool.ts'
 
 const here = dirname(fileURLToPath(import.meta.url))
 const isBuilt = import.meta.url.endsWith('.js')

@@ -4,7 +4,7 @@
  */
 
 import { fileURLToPath } from 'node:url'
-import { openSearchPool } from '../server/work/search-pool.ts'
+import { openSearchPool } from '../server/search/search-pool.ts'
 
 const KEPT_IN = fileURLToPath(new URL('../.cache', import.meta.url))
 

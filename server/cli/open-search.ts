@@ -2,9 +2,9 @@
 
 import type { Stage } from '../../engine/method/stages.ts'
 import { readConfig } from '../config.ts'
-import { KEPT_FOR_SETUPS, KEPT_NAMES, keptForGoal } from '../work/kept-names.ts'
-import { startProgressBar } from '../work/progress-bar.ts'
-import { openSearchPool, type SearchPool } from '../work/search-pool.ts'
+import { KEPT_FOR_SETUPS, KEPT_NAMES, keptForGoal } from '../search/kept-names.ts'
+import { startProgressBar } from '../search/progress-bar.ts'
+import { openSearchPool, type SearchPool } from '../search/search-pool.ts'
 import { UnusableInput } from './unusable-input.ts'
 
 /** @param need the goal of the one question, `setup` for setups of one stage, or `all` for whatever may come */

@@ -2,8 +2,8 @@
 
 import type { Logger } from 'pino'
 import type { RandomSource } from '../../engine/chance/random-source.ts'
+import type { SearchPool } from '../search/search-pool.ts'
 import type { DurableRecord } from '../store/record.ts'
-import type { SearchPool } from '../work/search-pool.ts'
 
 export type LiveParts = {
   readonly nowMs: () => number

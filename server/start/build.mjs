@@ -14,7 +14,7 @@ await bundle({
   entryPoints: {
     main: 'server/main.ts',
     'sqlite-thread': 'server/store/sqlite-thread.ts',
-    'search-thread': 'server/work/search-thread.ts',
+    'search-thread': 'server/search/search-thread.ts',
     cube: 'server/cli/main.ts',
   },
   outdir: 'dist/server',

@@ -20,7 +20,7 @@ import { openParTables } from '../../engine/search/par/open-par-tables.ts'
 import { type DeepenAnswer, deepen } from '../../engine/search/tables/deepen.ts'
 import { type OpenTables, openTables } from '../../engine/search/tables/lower-bounds.ts'
 import { fillTable, TABLE_NAMES, type TableName, tableLength } from '../../engine/search/tables/search-tables.ts'
-import { openSearchPool } from '../../server/work/search-pool.ts'
+import { openSearchPool } from '../../server/search/search-pool.ts'
 import type { Figure } from './engine-bench.ts'
 
 const N_STARTS = 1_000

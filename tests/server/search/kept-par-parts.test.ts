@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { fingerprintOf, keptParParts } from '../../../server/work/kept-par-parts.ts'
+import { fingerprintOf, keptParParts } from '../../../server/search/kept-par-parts.ts'
 
 const SOLVED = [
   { pars: Uint8Array.of(0, 7, 12), words: Float64Array.of(0, 102_876_479, 2 ** 49 + 1) },

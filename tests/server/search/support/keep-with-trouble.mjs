@@ -22,7 +22,7 @@ fs.writeSync = (...args) => {
 if (trouble === 'killed-before-renaming') fs.fsyncSync = die
 syncBuiltinESMExports()
 
-const { readOrMakeTable } = await import('../../../../server/work/kept-table.ts')
+const { readOrMakeTable } = await import('../../../../server/search/kept-table.ts')
 const bytes = new Uint8Array(new SharedArrayBuffer(12_000_000))
 const hash = createHash('sha256').update(new Uint8Array(bytes.length).fill(7)).digest('hex')
 const outcome = readOrMakeTable({ folder, name: 'sevens', bytes, hash, make: (table) => table.fill(7) })

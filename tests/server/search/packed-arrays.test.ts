@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { type Packable, packArrays, packedLength, unpackArrays } from '../../../server/work/packed-arrays.ts'
+import { type Packable, packArrays, packedLength, unpackArrays } from '../../../server/search/packed-arrays.ts'
 import { SEED } from '../../engine/cube/arbitraries.ts'
 
 const array = fc.oneof(fc.uint8Array(), fc.uint16Array(), fc.uint32Array())

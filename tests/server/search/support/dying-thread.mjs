@@ -6,7 +6,7 @@
 import { register } from 'tsx/esm/api'
 
 register()
-const { default: answer } = await import('../../../../server/work/search-thread.ts')
+const { default: answer } = await import('../../../../server/search/search-thread.ts')
 
 const TROUBLES = {
   1001: () => process.exit(3),

@@ -11,9 +11,9 @@ import { cubesEqual, solvedCube } from '../../../engine/cube/cube-position.ts'
 import { turnOf } from '../../../engine/cube/turns.ts'
 import { drawStart } from '../../../engine/method/draw-start.ts'
 import { goalMet } from '../../../engine/method/goals.ts'
-import { KEPT_NAMES } from '../../../server/work/kept-names.ts'
-import { openSearchPool, type SearchPool, type SearchPoolOptions } from '../../../server/work/search-pool.ts'
-import { bytesOfTable, hashOfTable } from '../../../server/work/table-hashes.ts'
+import { KEPT_NAMES } from '../../../server/search/kept-names.ts'
+import { openSearchPool, type SearchPool, type SearchPoolOptions } from '../../../server/search/search-pool.ts'
+import { bytesOfTable, hashOfTable } from '../../../server/search/table-hashes.ts'
 
 const CACHE = fileURLToPath(new URL('../../../.cache', import.meta.url))
 const log: SearchPoolOptions['log'] = { info: () => {}, warn: () => {} }

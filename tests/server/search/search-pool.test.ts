@@ -12,9 +12,9 @@ import { solvedCube } from '../../../engine/cube/cube-position.ts'
 import { turnOf } from '../../../engine/cube/turns.ts'
 import { drawArrangement } from '../../../engine/method/draw-start.ts'
 import { goalMet } from '../../../engine/method/goals.ts'
-import type { KeptName } from '../../../server/work/kept-names.ts'
-import { keptForGoal } from '../../../server/work/kept-names.ts'
-import { openSearchPool, type SearchPool, type SearchPoolOptions } from '../../../server/work/search-pool.ts'
+import type { KeptName } from '../../../server/search/kept-names.ts'
+import { keptForGoal } from '../../../server/search/kept-names.ts'
+import { openSearchPool, type SearchPool, type SearchPoolOptions } from '../../../server/search/search-pool.ts'
 
 /** Tables that all tests share; made at the first run. */
 const CACHE = fileURLToPath(new URL('../../../.cache', import.meta.url))

@@ -1,7 +1,7 @@
 /** The line in front of the threads. Rules SE: tests/RULES.md. */
 
 import { expect, test } from 'vitest'
-import { WaitingLine } from '../../../server/work/waiting-line.ts'
+import { WaitingLine } from '../../../server/search/waiting-line.ts'
 
 /** One who waits, and what became of it. */
 function someone(name: string, said: string[], isLong = false) {

@@ -17,7 +17,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { readOrMakeTable } from '../../../server/work/kept-table.ts'
+import { readOrMakeTable } from '../../../server/search/kept-table.ts'
 
 const TABLE = Uint8Array.from({ length: 5_000 }, (_, index) => index % 251)
 const HASH = createHash('sha256').update(TABLE).digest('hex')

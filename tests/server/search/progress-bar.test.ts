@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { startProgressBar } from '../../../server/work/progress-bar.ts'
+import { startProgressBar } from '../../../server/search/progress-bar.ts'
 
 function aBar(isTTY: boolean) {
   let [text, nowMs] = ['', 5_000]
