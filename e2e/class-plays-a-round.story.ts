@@ -132,6 +132,7 @@ test('[CL4] the server is killed in the middle of a round: the class plays on wh
   await classroom.killAndRestart()
   await ada.type(way.slice(4))
   await expect(ada.reached).toBeVisible({ timeout: 30_000 })
+  await expect(desk.page.getByText(/No connection/)).toHaveCount(0)
   await expect(desk.page.getByRole('button', { name: 'Pause' })).toBeVisible()
   await desk.endRound()
   await expect(ada.page.getByText('You are in place 1')).toBeVisible()
