@@ -17,17 +17,21 @@ import { refuseBrokenRequests, serveLastWord } from './http/last-word.ts'
 import { OpenSockets } from './http/open-sockets.ts'
 import { isScriptPolling, makeIsOwnOrigin } from './http/own-origin.ts'
 import { servePages } from './http/pages.ts'
-import { leaveSeat } from './live/change-role.ts'
+import { leaveDoor, leaveSeat } from './live/change-role.ts'
 import { type ConnectionData, hangUp, type LiveServer } from './live/connection.ts'
 import { deskMessages } from './live/desk-messages.ts'
 import { startForgettingNames } from './live/forget-names.ts'
 import { listenToConnection, TRANSPORT_BYTES_MAX } from './live/gateway.ts'
+import { lessonMessages } from './live/lesson-messages.ts'
+import { startMeasuringDelays } from './live/measure-delays.ts'
 import { MessageLimits } from './live/message-limits.ts'
 import type { LiveParts } from './live/parts.ts'
 import { PretendClasses } from './live/pretend/pretend-classes.ts'
 import { Rooms } from './live/rooms.ts'
 import { prepareGuides } from './live/round-guide.ts'
 import { seatMessages } from './live/seat-messages.ts'
+import { shelfMessages } from './live/shelf-messages.ts'
+import { TeacherShelf } from './live/teacher-shelf.ts'
 import { startTicker } from './live/ticker.ts'
 import { viewerMessages } from './live/viewer-messages.ts'
 import type { SearchPool } from './search/search-pool.ts'
@@ -42,7 +46,7 @@ const ID_LENGTH = 16
 
 export type AppParts = {
   record: DurableRecord
-  search: Pick<SearchPool, 'shortest'>
+  search: Pick<SearchPool, 'shortest' | 'setup'>
   log: Logger
   nowMs: () => number
   webDir: string
@@ -95,13 +99,16 @@ export function createApp(parts: AppParts): App {
     },
   })
   setLiveHeaders(http, SOCKET_PATH)
+  const newId = () => nanoid(ID_LENGTH)
+  const shelf = new TeacherShelf({ record, nowMs, newId })
   const liveParts: LiveParts = {
     nowMs,
     record,
     search: parts.search,
+    shelf,
     log,
     newRandom: () => chachaSource(randomBytes(32)),
-    newId: () => nanoid(ID_LENGTH),
+    newId,
     addresses: parts.addresses,
   }
   const pretendKey = newSecret()
@@ -112,6 +119,8 @@ export function createApp(parts: AppParts): App {
     ...viewerMessages(rooms, liveParts),
     ...seatMessages(live, rooms, limits),
     ...deskMessages(live, rooms, pretend, liveParts),
+    ...lessonMessages(rooms, liveParts),
+    ...shelfMessages(live, liveParts),
   }
 
   /** Transports that have said hello. One that says it again before it is answered would be given a connection each time. */
@@ -127,7 +136,7 @@ export function createApp(parts: AppParts): App {
     teacherOfCookies(connection.handshake.headers.cookie, record, nowMs()).then(
       (teacherId) => {
         const isPretend = typeof given === 'string' && sameSecret(given, pretendKey)
-        const data: ConnectionData = { who: { role: 'nobody' }, teacherId, isPretend }
+        const data: ConnectionData = { who: { role: 'nobody' }, teacherId, isPretend, waitsAt: null }
         Object.assign(connection.data, data)
         next()
       },
@@ -141,21 +150,25 @@ export function createApp(parts: AppParts): App {
   live.on('connection', (connection) => {
     listenToConnection(connection, handlers, limits, log)
     const nobody = setTimeout(() => {
-      if (connection.data.who.role === 'nobody') connection.disconnect(true)
+      const { who, waitsAt } = connection.data
+      if (who.role === 'nobody' && waitsAt === null) connection.disconnect(true)
     }, NOBODY_MS_MAX)
     connection.on('disconnect', () => {
       clearTimeout(nobody)
       leaveSeat(connection)
+      leaveDoor(connection)
     })
   })
 
   let stopTicker = () => {}
   let stopForgetting = () => {}
+  let stopMeasuring = () => {}
   return {
     http,
     link,
     async restore() {
       await prepareGuides(liveParts)
+      await shelf.restore()
       await rooms.restore()
       phase = 'serving'
     },
@@ -163,6 +176,7 @@ export function createApp(parts: AppParts): App {
       pretend.url = ownUrl
       stopTicker = startTicker(live, rooms, liveParts)
       stopForgetting = startForgettingNames(liveParts)
+      stopMeasuring = startMeasuringDelays(live, rooms)
       for (const room of rooms.all()) {
         pretend.comeBack(room).catch((fault) => log.warn({ fault: String(fault) }, 'a pretend class did not come back'))
       }
@@ -172,6 +186,7 @@ export function createApp(parts: AppParts): App {
       live.emit('server:going-away', {})
       stopTicker()
       stopForgetting()
+      stopMeasuring()
       pretend.stop()
       // Pages see the transport close, not a goodbye, so they come back by themselves.
       if (http.listening) await sockets.end(live.close(), GOODBYE_MS_MAX)

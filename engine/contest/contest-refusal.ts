@@ -28,5 +28,13 @@ export type ContestRefusal =
   | { readonly code: 'contest/too-many-turns'; readonly max: number; readonly held: number }
   /** The round does not allow taking back. Do: turn on, or start again. */
   | { readonly code: 'contest/no-take-back'; readonly held: number }
+  /** The round gives no hint of this level. Do: ask for one of level `max`, or turn on. */
+  | { readonly code: 'contest/no-such-hint'; readonly max: number; readonly held: number }
+  /** Turns handed in after the end have to be the whole try, as it stands on record so far. Do: nothing; the record stands. */
+  | { readonly code: 'contest/not-the-same-try' }
+  /** The round still runs: turns are sent, not handed in. Do: send them. */
+  | { readonly code: 'contest/still-open' }
+  /** So many nudges in one round help nobody. Do: go over and talk. */
+  | { readonly code: 'contest/too-many-nudges'; readonly max: number }
   /** Nothing is there to take back. */
   | { readonly code: 'contest/nothing-to-take-back'; readonly held: number }

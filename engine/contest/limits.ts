@@ -31,5 +31,20 @@ export const COUNTDOWN_MS = 3_000
 /** One press of "add time" may add no more than this. */
 export const ADDED_TIME_MS_MAX = 30 * 60_000
 
+/** Counted turns that a hint may cost: more than a whole stage takes would only punish. */
+export const HINT_COST_MAX = 20
+
+/** The largest par of a single stage is 16 (stage 7); a range may name no more than this. */
+export const PAR_MAX = 30
+
+/** Nudges that one student gets in one round: one a minute for a club's afternoon. */
+export const NUDGES_MAX = 200
+
+/** A take-home room is open for no longer than a term's holidays. */
+export const TAKE_HOME_MS_MAX = 60 * 24 * 60 * 60_000
+
+/** Rounds of a take-home room, all open at once. */
+export const TAKE_HOME_ROUNDS_MAX = 20
+
 assert(MESSAGE_STEPS_MAX <= TRY_STEPS_MAX, 'one message fits a try')
 assert(COUNTDOWN_MS < ROUND_TIME_MS_MIN, 'the countdown is shorter than any round')

@@ -8,15 +8,13 @@ import { copyCube } from '../cube/cube-position.ts'
 import { outerBlockCost } from '../cube/outer-block-turns.ts'
 import { inverseTurn, type Turn } from '../cube/turns.ts'
 import { goalMet, stageProgress } from '../method/goals.ts'
+import type { Stage } from '../method/stages.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { ContestRefusal } from './contest-refusal.ts'
 import { TRY_STEPS_MAX } from './limits.ts'
 import type { RoundSettings } from './round-settings.ts'
-import type { Reached, Try } from './round-state.ts'
-import { type Step, TAKE_BACK } from './steps.ts'
-
-/** The try after the steps, and the furthest that they led: 0 to 4 for each stage of the round; see stageProgress. */
-export type PlayedTry = { readonly after: Try; readonly progress: number }
+import type { GivenHint, Try } from './round-state.ts'
+import { hintLevelOf, type Step, TAKE_BACK } from './steps.ts'
 
 /**
  * @param before stays as it is
@@ -29,16 +27,24 @@ export function playTry(
   steps: readonly Step[],
   settings: RoundSettings,
   momentMs: number,
-): Result<PlayedTry, ContestRefusal> {
+): Result<Try, ContestRefusal> {
   const held = before.steps.length
   const position = copyCube(before.position)
   const standing: Turn[] = [...before.standing]
   const played: Step[] = [...before.steps]
-  let { turns, reached }: { turns: number; reached: Reached | null } = before
-  let progress = 0
+  const hints: GivenHint[] = [...before.hints]
+  let { turns, reached, progress, highest, brokeAfter } = before
   for (const step of steps) {
     if (reached !== null) break
     if (played.length === TRY_STEPS_MAX) return err({ code: 'contest/too-many-turns', max: TRY_STEPS_MAX, held })
+    const level = hintLevelOf(step)
+    if (level !== null) {
+      if (level > settings.hints) return err({ code: 'contest/no-such-hint', max: settings.hints, held })
+      hints.push({ level, afterTurns: standing.length })
+      turns += settings.hintCost
+      played.push(step)
+      continue
+    }
     if (step === TAKE_BACK) {
       if (!settings.takeBack) return err({ code: 'contest/no-take-back', held })
       const last = standing.pop()
@@ -46,15 +52,17 @@ export function playTry(
       applyTurn(position, inverseTurn(last))
       turns -= outerBlockCost(last)
     } else {
-      applyTurn(position, step)
-      standing.push(step)
-      turns += outerBlockCost(step)
+      applyTurn(position, step as Turn)
+      standing.push(step as Turn)
+      turns += outerBlockCost(step as Turn)
     }
+    while (highest < settings.to && goalMet(position, (highest + 1) as Stage)) highest = (highest + 1) as Stage
+    brokeAfter = highest === 0 || goalMet(position, highest) ? null : (brokeAfter ?? played.length)
     played.push(step)
     progress = Math.max(progress, stageProgress(position, settings))
     if (goalMet(position, settings.to)) reached = { turns, momentMs: cutToHundredths(momentMs) }
   }
-  return ok({ after: { ...before, steps: played, standing, turns, position, reached }, progress })
+  return ok({ ...before, steps: played, standing, turns, position, reached, hints, progress, highest, brokeAfter })
 }
 
 /** Times are cut to hundredths of a second (WCA Regulations 2024, 9f1), so that equal means equal for everyone. */

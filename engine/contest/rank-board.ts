@@ -6,8 +6,9 @@
  * by progress when it has ended.
  */
 
+import type { HintLevel } from '../method/way/hint-level.ts'
 import type { SeatId } from './ids.ts'
-import type { Round } from './round-state.ts'
+import type { Reached, Round } from './round-state.ts'
 
 /** What the board shows of one student. Holds nothing that a student may not know of another. */
 export type Lane = {
@@ -22,6 +23,23 @@ export type Lane = {
   readonly best: { readonly turns: number; readonly momentMs: number } | null
   /** 0 to 4 for each stage of the round: the furthest the student ever stood. */
   readonly progress: number
+  /** What the ranking's footnote says of this lane; null when there is nothing to say. */
+  readonly notes: LaneNotes | null
+}
+
+/** What helped, and how the turns came in: of the try that counts, or of the one under way when none has reached the goal. */
+export type LaneNotes = {
+  readonly nHints: number
+  /** The highest of them; 0 without any. */
+  readonly hintLevel: 0 | HintLevel
+  /** What the teacher sent in this round, whichever try was under way. */
+  readonly nNudges: number
+  /** Some turns were made without a connection and came in later. */
+  readonly kept: boolean
+  /** Played on a real cube and written down. */
+  readonly written: boolean
+  /** Counted turns of a try that reached the goal but came in after the end: it has no place. */
+  readonly turnsAfterEnd: number | null
 }
 
 /** A lane with the place that it has on the board. */
@@ -60,6 +78,7 @@ export function laneOf(round: Round, seat: { id: SeatId; name: string; late: boo
       tryReached: false,
       best: null,
       progress: 0,
+      notes: notesOf(round, seat.id),
     }
   }
   const { best, current } = player
@@ -72,12 +91,33 @@ export function laneOf(round: Round, seat: { id: SeatId; name: string; late: boo
     tryReached: current.reached !== null,
     best: best === null ? null : { turns: best.turns, momentMs: best.momentMs },
     progress: player.bestProgress,
+    notes: notesOf(round, seat.id),
   }
 }
 
+function notesOf(round: Round, seatId: SeatId): LaneNotes | null {
+  const player = round.players.get(seatId)
+  const counted = player?.best ?? player?.current
+  const levels = counted?.hints.map(({ level }) => level) ?? []
+  const notes: LaneNotes = {
+    nHints: levels.length,
+    hintLevel: levels.reduce<0 | HintLevel>((most, level) => (level > most ? level : most), 0),
+    nNudges: round.nudges.get(seatId)?.length ?? 0,
+    kept: counted?.how.kept ?? false,
+    written: counted?.how.written ?? false,
+    turnsAfterEnd: round.handedIn.get(seatId)?.reached?.turns ?? null,
+  }
+  const isSilent = notes.nHints + notes.nNudges === 0 && !notes.kept && !notes.written && notes.turnsAfterEnd === null
+  return isSilent ? null : notes
+}
+
+/** Fewer turns lead, then the earlier moment; 0 for a tie. */
+export function compareBestTries(a: Reached, b: Reached): number {
+  return a.turns - b.turns || a.momentMs - b.momentMs
+}
+
 function compareBest(a: Lane, b: Lane): number {
-  if (a.best === null || b.best === null) return 0
-  return a.best.turns - b.best.turns || a.best.momentMs - b.best.momentMs
+  return a.best === null || b.best === null ? 0 : compareBestTries(a.best, b.best)
 }
 
 function compareReached(a: Lane, b: Lane): number {

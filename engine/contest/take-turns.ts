@@ -13,7 +13,15 @@ import type { SeatId } from './ids.ts'
 import { TRIES_MAX } from './limits.ts'
 import { playTry } from './play-try.ts'
 import { playedMs } from './round-clock.ts'
-import { anEmptyTry, type PastTry, type Player, type Reached, type Round, type Try } from './round-state.ts'
+import {
+  anEmptyTry,
+  type HowSent,
+  type PastTry,
+  type Player,
+  type Reached,
+  type Round,
+  type Try,
+} from './round-state.ts'
 import type { Step } from './steps.ts'
 
 /** One message of turns, and when it came in. */
@@ -25,6 +33,7 @@ export type TurnsSent = {
   /** Steps of this try that came before these. */
   readonly from: number
   readonly steps: readonly Step[]
+  readonly how: HowSent
   /** Milliseconds of the server's clock. */
   readonly atMs: number
 }
@@ -66,7 +75,12 @@ export function takeTurns(round: Round, event: TurnsSent): Result<TurnsTaken, Co
   if (event.atMs < clock.startsAtMs) return err({ code: 'contest/not-started' })
   if (clock.endsAtMs !== null && clock.endsAtMs <= event.atMs) return err({ code: 'contest/round-over' })
 
-  return playSteps(round, { ...event, momentMs: playedMs(clock, event.atMs) })
+  return playSteps(round, { ...event, momentMs: momentOf(round, event.atMs) })
+}
+
+/** @returns the played milliseconds that count for a step; 0 where each plays alone and the moment says nothing about anybody */
+export function momentOf({ settings, clock }: Round, atMs: number): number {
+  return settings.pace === 'alone' ? 0 : playedMs(clock, atMs)
 }
 
 /**
@@ -89,7 +103,11 @@ export function playSteps(
 
   const played = playTry(open.value, fresh, round.settings, event.momentMs)
   if (!played.ok) return played
-  const next = played.value.after
+  const { kept: keptBefore, written: writtenBefore } = open.value.how
+  const next: Try = {
+    ...played.value,
+    how: { kept: keptBefore || event.how.kept, written: writtenBefore || event.how.written },
+  }
   const isNextTry = player.current.number !== next.number
   const opensTry = isNextTry || !round.players.has(event.seatId)
   const after: Player = {
@@ -97,8 +115,12 @@ export function playSteps(
     current: next,
     triesBefore: isNextTry ? [...player.triesBefore, asPast(player.current)] : player.triesBefore,
     best: better(player.best, next),
-    bestProgress: Math.max(player.bestProgress, played.value.progress),
+    bestProgress: Math.max(player.bestProgress, next.progress),
     lastStepAtMs: event.atMs,
+    // Opening a try is no turn: its moment is not on record.
+    lastStepMomentMs: next.steps.length > held ? event.momentMs : player.lastStepMomentMs,
+    lastGainMomentMs: gainMoment(player, open.value, next, event.momentMs),
+    brokeMomentMs: brokeMoment(player, open.value, next, event.momentMs),
   }
   const kept = next.steps.slice(held)
   return ok({
@@ -119,7 +141,22 @@ function aNewPlayer(round: Round, event: { seatId: SeatId; late: boolean }): Pla
     best: null,
     bestProgress: stageProgress(round.start, round.settings),
     lastStepAtMs: null,
+    lastStepMomentMs: 0,
+    lastGainMomentMs: 0,
+    brokeMomentMs: null,
   }
+}
+
+/** When the try last came further; a new try begins where the last step of the one before ended. */
+function gainMoment(player: Player, before: Try, after: Try, momentMs: number): number {
+  if (after.progress > before.progress) return momentMs
+  return player.current.number === after.number ? player.lastGainMomentMs : player.lastStepMomentMs
+}
+
+/** When the layer that is broken now broke; null when all are whole. */
+function brokeMoment(player: Player, before: Try, after: Try, momentMs: number): number | null {
+  if (after.brokeAfter === null) return null
+  return after.brokeAfter === before.brokeAfter ? player.brokeMomentMs : momentMs
 }
 
 /**
@@ -162,5 +199,6 @@ function better(best: Player['best'], next: Try): Player['best'] {
   if (next.reached === null) return best
   if (best !== null && best.turns < next.reached.turns) return best
   if (best !== null && best.turns === next.reached.turns && best.momentMs <= next.reached.momentMs) return best
-  return { ...next.reached, tryNumber: next.number }
+  const { standing, hints, how } = next
+  return { ...next.reached, tryNumber: next.number, standing, hints, how }
 }

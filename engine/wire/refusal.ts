@@ -37,8 +37,26 @@ export type RoomRefusal =
   | { readonly code: 'room/round-open' }
   /** The room has had its most rounds. Do: open a new room. */
   | { readonly code: 'room/too-many-rounds'; readonly max: number }
-  /** The chosen cases and stage leave no start to deal. Do: choose other cases. */
+  /** The chosen cases, pars and stage leave no start to deal. Do: choose more of them. */
   | { readonly code: 'room/no-such-start' }
+  /** The room has no such part of a plan. Do: look at the desk again. */
+  | { readonly code: 'room/no-such-part' }
+  /** This is for rooms in which nothing has been played yet. Do: open another room. */
+  | { readonly code: 'room/already-used' }
+  /** In a take-home room every round is open already; and only there may a student choose. Do: look at the screen again. */
+  | { readonly code: 'room/not-that-kind' }
+  /** The deadline has passed already, or is too far off. Do: choose another day. */
+  | { readonly code: 'room/bad-deadline' }
+  /** This room takes names from its list. Do: pick one, or ask the teacher to add yours. */
+  | { readonly code: 'room/pick-a-name' }
+  /** Too many wait at the door. Do: wait until the teacher has looked. */
+  | { readonly code: 'room/door-crowded'; readonly max: number }
+  /** Nobody waits there any more. */
+  | { readonly code: 'room/nobody-there' }
+  /** No such lesson plan or roster at this desk. Do: choose one from the list. */
+  | { readonly code: 'shelf/not-yours' }
+  /** Do: remove some that you no longer use. */
+  | { readonly code: 'shelf/full'; readonly max: number }
 
 /** What a connection may not do, because it does not hold the seat, the desk or the viewer link. */
 export type SeatRefusal =

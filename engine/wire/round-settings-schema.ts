@@ -1,13 +1,15 @@
 /** The settings of a round as they cross the wire. */
 
 import { z } from 'zod'
-import { ROUND_TIME_MS_MAX, ROUND_TIME_MS_MIN } from '../contest/limits.ts'
-import { BOARD_SEEN_BY, type RoundSettings } from '../contest/round-settings.ts'
+import { HINT_COST_MAX, PAR_MAX, ROUND_TIME_MS_MAX, ROUND_TIME_MS_MIN } from '../contest/limits.ts'
+import { BOARD_SEEN_BY, CUBES_IN_HAND, PACES, type RoundSettings } from '../contest/round-settings.ts'
 import { COLOURS } from '../cube/colour-scheme.ts'
 import { CASES_OF_STAGE, isCaseOf } from '../method/cases.ts'
 import { STAGES } from '../method/stages.ts'
+import { HINT_LEVELS } from '../method/way/hint-level.ts'
 
 const stage = z.literal([...STAGES])
+const par = z.int().min(1).max(PAR_MAX).nullable()
 const caseId = z.enum(Object.values(CASES_OF_STAGE).flat())
 const N_CASES_MAX = Math.max(...Object.values(CASES_OF_STAGE).map((cases) => cases.length))
 
@@ -25,8 +27,22 @@ export const roundSettingsSchema = z
     tries: z.enum(['one', 'many']),
     takeBack: z.boolean(),
     boardSeenBy: z.enum(BOARD_SEEN_BY),
+    hints: z.literal([0, ...HINT_LEVELS]),
+    hintCost: z.int().min(0).max(HINT_COST_MAX),
+    parFrom: par,
+    parTo: par,
+    cube: z.enum(CUBES_IN_HAND),
+    pace: z.enum(PACES),
   })
   .refine(({ from, to }) => from <= to, { path: ['to'], message: 'comes before the first stage' })
+  .refine(({ from, to, parFrom, parTo }) => from === to || (parFrom === null && parTo === null), {
+    path: ['parFrom'],
+    message: 'is for one stage alone',
+  })
+  .refine(({ parFrom, parTo }) => parFrom === null || parTo === null || parFrom <= parTo, {
+    path: ['parTo'],
+    message: 'is below the least par',
+  })
   .refine(({ cases, from }) => cases === null || cases.every((id) => isCaseOf(id, from)), {
     path: ['cases'],
     message: 'names a case that this stage does not have',

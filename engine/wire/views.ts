@@ -4,13 +4,19 @@
  */
 
 import type { RoomCode, RoomId, RoundId, SeatId } from '../contest/ids.ts'
+import type { Nudge } from '../contest/nudges.ts'
+import type { LessonPlan } from '../contest/plans/lesson-plan.ts'
 import type { Lane } from '../contest/rank-board.ts'
+import type { NameWay, RoomEntry } from '../contest/room-entry.ts'
+import type { ClassRoster } from '../contest/rosters/class-roster.ts'
 import type { RoundClock } from '../contest/round-clock.ts'
 import type { RoundSettings } from '../contest/round-settings.ts'
-import type { Reached } from '../contest/round-state.ts'
+import type { GivenHint, HowSent, Reached } from '../contest/round-state.ts'
 import type { StepName } from '../contest/steps.ts'
+import type { StudentActivity } from '../contest/student-signs.ts'
 import type { TurnName } from '../cube/turns.ts'
 import type { LessonStep } from '../method/way/lesson-step.ts'
+import type { Showing } from './shown.ts'
 
 /** The round as every screen of its room may know it. */
 export type RoundView = {
@@ -61,12 +67,55 @@ export type TryView = {
   readonly best: Reached | null
 }
 
+/** A round of a room, in a list. */
+export type RoundInList = {
+  readonly id: RoundId
+  readonly number: number
+  readonly settings: RoundSettings
+  readonly phase: RoundClock['phase']
+  /** Counted turns of the student's best try; null on the desk, and as long as the goal was not reached. */
+  readonly bestTurns: number | null
+}
+
+/** What the door of a room asks of a student. */
+export type Door = {
+  readonly code: RoomCode
+  readonly names: NameWay
+  /** Names to pick from; empty unless names come from a roster. */
+  readonly pupils: readonly { readonly pupilId: string; readonly name: string; readonly isHere: boolean }[]
+  readonly approve: boolean
+  readonly locked: boolean
+}
+
 /** What a student's bench is shown. */
 export type BenchView = {
   readonly kind: 'bench'
-  readonly room: { readonly code: RoomCode; readonly closed: boolean; readonly pretend: boolean }
-  readonly me: { readonly seatId: SeatId; readonly name: string; readonly late: boolean; readonly asksForHelp: boolean }
+  readonly room: {
+    readonly code: RoomCode
+    readonly closed: boolean
+    readonly pretend: boolean
+    /** Until when a take-home room is open; null in a room where all play at once. */
+    readonly deadlineMs: number | null
+  }
+  readonly me: {
+    readonly seatId: SeatId
+    readonly name: string
+    readonly late: boolean
+    readonly asksForHelp: boolean
+    /** Has said that the real cube shows the start. */
+    readonly ready: boolean
+  }
+  /** In a take-home room all its rounds, to choose from; else empty. */
+  readonly rounds: readonly RoundInList[]
   readonly round: RoundView | null
+  /** Turns that bring a solved real cube, held home, to the start; null where the round is played on screens. */
+  readonly setup: readonly TurnName[] | null
+  /** The last nudge of this round; `number` counts them. */
+  readonly nudge: { readonly number: number; readonly nudge: Nudge } | null
+  /** What came of turns that were handed in after the end. */
+  readonly handedIn: { readonly turns: number; readonly reached: boolean } | null
+  /** What the teacher shows to all; null for nothing. */
+  readonly showing: Showing | null
   readonly mine: TryView | null
   /** As on the board. */
   readonly par: ParView | null
@@ -88,7 +137,11 @@ export type BoardView = {
     /** Where students go, best first: `192.0.2.7:3000`. */
     readonly addresses: readonly string[]
     readonly pretend: boolean
+    readonly deadlineMs: number | null
   }
+  readonly showing: Showing | null
+  /** Students whose real cube shows the start. */
+  readonly nReady: number
   readonly round: RoundView | null
   /** Number of rounds that the teacher has begun here. */
   readonly nRounds: number
@@ -113,6 +166,66 @@ export type SeatView = {
   /** Simulated: never mixed with real records. */
   readonly pretend: boolean
   readonly asksForHelp: boolean
+  /** The real cube shows the start. */
+  readonly ready: boolean
+  /** Picked from the roster of the room. */
+  readonly pupilId: string | null
+}
+
+/** A student's cube on the wall, and what the signs are computed from. */
+export type WallCell = StudentActivity & {
+  readonly seatId: SeatId
+  /** The cube as 54 sticker letters; null while it stands at the start. */
+  readonly stickers: string | null
+  /** How long a message takes to this student's page and back; null when that is not known. */
+  readonly delayMs: number | null
+}
+
+/** Somebody who waits at the door. */
+export type KnockView = {
+  readonly knockId: string
+  readonly name: string
+  /** Wants to take over the seat of that name from another device. */
+  readonly moves: boolean
+}
+
+/** What one student has turned in the try under way, and the best one. */
+export type TryLook = {
+  readonly seatId: SeatId
+  readonly tryNumber: number
+  readonly turns: readonly TurnName[]
+  readonly hints: readonly GivenHint[]
+  readonly reached: Reached | null
+  readonly nudges: readonly Nudge[]
+}
+
+/** One student's solution of a round, or how far the last try went. */
+export type SolutionView = {
+  readonly seatId: SeatId
+  readonly name: string
+  readonly tryNumber: number
+  readonly turns: readonly TurnName[]
+  readonly reached: Reached | null
+  readonly hints: readonly GivenHint[]
+  readonly nNudges: number
+  readonly how: HowSent
+  /** Came in after the end; it has no place. */
+  readonly afterEnd: boolean
+}
+
+/** A round with everything that a review compares. */
+export type ReviewView = {
+  readonly round: RoundView
+  readonly par: ParView | null
+  readonly ways: WaysView | null
+  /** Best first. */
+  readonly solutions: readonly SolutionView[]
+}
+
+/** A teacher's own lesson plans and rosters. */
+export type Shelf = {
+  readonly plans: readonly { readonly planId: string; readonly plan: LessonPlan }[]
+  readonly rosters: readonly { readonly rosterId: string; readonly roster: ClassRoster }[]
 }
 
 /** What the desk is shown of the room that it watches. */
@@ -129,7 +242,18 @@ export type DeskView = {
     /** Secret of the read-only viewer link. */
     readonly viewerKey: string
     readonly openedAtMs: number
+    readonly entry: RoomEntry
+    readonly deadlineMs: number | null
   }
+  /** All rounds of the room, the first one first. */
+  readonly rounds: readonly RoundInList[]
+  /** The plan of this lesson, and the part that the class is at. */
+  readonly plan: { readonly plan: LessonPlan; readonly at: number } | null
+  readonly knocks: readonly KnockView[]
+  readonly cells: readonly WallCell[]
+  readonly showing: Showing | null
+  /** The setup of a round for real cubes; `none` where so many stages leave none; null otherwise, and while it is searched for. */
+  readonly setup: { readonly kind: 'turns'; readonly turns: readonly TurnName[] } | { readonly kind: 'none' } | null
   /** Settings of the next round. */
   readonly settings: RoundSettings
   readonly seats: readonly SeatView[]
@@ -155,6 +279,8 @@ export type DeskHome = {
     readonly nStudents: number
     readonly nRounds: number
     readonly playing: boolean
+    /** Until when a take-home room is open. */
+    readonly deadlineMs: number | null
   }[]
 }
 
@@ -164,3 +290,6 @@ export type Tick = {
   readonly lanes: readonly Lane[]
   readonly nReached: number
 }
+
+/** For the desk: the cubes as well. */
+export type DeskTick = Tick & { readonly cells: readonly WallCell[] }

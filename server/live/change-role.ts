@@ -1,10 +1,12 @@
 /** What a connection is, and what it stops being when it becomes something else. */
 
-import { boardGroup, type Connection, deskGroup, homeGroup, type Who } from './connection.ts'
+import { boardGroup, type Connection, deskGroup, homeGroup, teacherGroup, type Who } from './connection.ts'
+import type { LiveRoom } from './live-room.ts'
 
 /** Makes a connection what it now is. The seat that it held is empty, and what it heard before it hears no more. */
 export function become(connection: Connection, who: Who): void {
   leaveSeat(connection)
+  leaveDoor(connection)
   for (const group of groupsOf(connection.data.who)) void connection.leave(group)
   connection.data.who = who
   for (const group of groupsOf(who)) void connection.join(group)
@@ -20,8 +22,21 @@ export function leaveSeat(connection: Connection): void {
   who.room.changes.views = true
 }
 
+/** Whoever waits at the door of a room is still nobody there. */
+export function waitAtDoor(connection: Connection, room: LiveRoom): void {
+  if (connection.data.waitsAt !== room) leaveDoor(connection)
+  connection.data.waitsAt = room
+}
+
+/** Waits no longer: seated, gone, or somewhere else. */
+export function leaveDoor(connection: Connection): void {
+  connection.data.waitsAt?.leaveDoor(connection.id)
+  connection.data.waitsAt = null
+}
+
 function groupsOf(who: Who): string[] {
   if (who.role === 'viewer') return [boardGroup(who.room)]
-  if (who.role === 'teacher') return [who.watching === null ? homeGroup(who.teacherId) : deskGroup(who.watching)]
-  return []
+  if (who.role !== 'teacher') return []
+  const teacher = teacherGroup(who.teacherId)
+  return [teacher, who.watching === null ? homeGroup(who.teacherId) : deskGroup(who.watching)]
 }

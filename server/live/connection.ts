@@ -18,6 +18,8 @@ export type ConnectionData = {
   teacherId: TeacherId | null
   /** A simulated student of our own. */
   isPretend: boolean
+  /** The room at whose door this page waits. */
+  waitsAt: LiveRoom | null
 }
 
 export type Connection = Socket<BrowserEvents, ServerEvents, Record<never, never>, ConnectionData>
@@ -26,6 +28,8 @@ export type LiveServer = Server<BrowserEvents, ServerEvents, Record<never, never
 /** Names of the groups that a room sends to. */
 export const deskGroup = (room: LiveRoom) => `desk ${room.facts.id}`
 export const homeGroup = (teacherId: TeacherId) => `home ${teacherId}`
+/** All desks of a teacher, whatever they watch. */
+export const teacherGroup = (teacherId: TeacherId) => `teacher ${teacherId}`
 export const boardGroup = (room: LiveRoom) => `board ${room.facts.id}`
 
 /** Whether more than this waits for the other end to read. On a healthy connection nothing waits. */

@@ -2,37 +2,48 @@
 
 import type { ClockEvent } from '../../engine/contest/change-clock.ts'
 import type { RoomId, RoundId } from '../../engine/contest/ids.ts'
-import { err, ok, type Result } from '../../engine/result.ts'
-import type { Refusal } from '../../engine/wire/refusal.ts'
-import { become } from './change-role.ts'
+import { err, ok } from '../../engine/result.ts'
+import { become, leaveDoor } from './change-role.ts'
 import type { Connection, LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
 import type { LiveRoom } from './live-room.ts'
+import { inOwnRoom, ownRoom } from './own-room.ts'
 import type { LiveParts } from './parts.ts'
 import type { PretendClasses } from './pretend/pretend-classes.ts'
+import type { Knock } from './room-door.ts'
+import type { Seat } from './room-seats.ts'
 import type { Rooms } from './rooms.ts'
-import { sendAway } from './seat-messages.ts'
-import { deskViewFor } from './view-for.ts'
+import { sendAway, takeSeat } from './seat-messages.ts'
+import { benchViewFor, deskViewFor } from './view-for.ts'
 
-type DeskMessages = Omit<
+type DeskMessages = Pick<
   Handlers,
-  'clock:ask' | 'seat:join' | 'seat:resume' | 'seat:leave' | 'turns:send' | 'help:ask' | 'viewer:enter' | 'viewer:again'
+  | 'desk:enter'
+  | 'room:open'
+  | 'room:watch'
+  | 'room:set'
+  | 'room:lock'
+  | 'room:close'
+  | 'room:entry'
+  | 'room:take-home'
+  | 'room:look-at'
+  | 'seat:remove'
+  | 'seat:rename'
+  | 'knock:answer'
+  | 'pretend:seat'
+  | 'round:start'
+  | 'round:deal'
+  | 'round:pause'
+  | 'round:resume'
+  | 'round:add-time'
+  | 'round:show-par'
+  | 'round:end'
+  | 'round:void'
 >
 
 export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendClasses, parts: LiveParts): DeskMessages {
   const viewOf = (room: LiveRoom) => deskViewFor(room, parts.addresses(), parts.record.saving)
-
-  /** Finds the teacher's room, acts on it, and answers without a value. */
-  async function inRoom(
-    connection: Connection,
-    roomId: RoomId,
-    act: (room: LiveRoom) => Promise<Result<unknown, Refusal>>,
-  ): Promise<Result<Record<never, never>, Refusal>> {
-    const room = ownRoom(connection, rooms, roomId)
-    if (!room.ok) return room
-    const done = await act(room.value)
-    return done.ok ? ok({}) : done
-  }
+  const inRoom = inOwnRoom(rooms)
 
   function changeClock(
     connection: Connection,
@@ -53,7 +64,7 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
       const { teacherId } = connection.data
       if (teacherId === null) return err({ code: 'desk/not-signed-in' })
       become(connection, { role: 'teacher', teacherId, watching: null })
-      return ok({ home: rooms.homeOf(teacherId) })
+      return ok({ home: rooms.homeOf(teacherId), shelf: parts.shelf.of(teacherId) })
     },
 
     async 'room:open'(connection) {
@@ -75,6 +86,12 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     'room:set': (connection, message) => inRoom(connection, message.roomId, (room) => room.set(message.settings)),
     'room:lock': (connection, message) => inRoom(connection, message.roomId, (room) => room.lock(message.locked)),
 
+    'room:entry': (connection, message) => inRoom(connection, message.roomId, (room) => room.setEntry(message.entry)),
+    'room:take-home': (connection, message) =>
+      inRoom(connection, message.roomId, (room) => room.takeHome(message.rounds, message.deadlineMs)),
+    'room:look-at': (connection, message) =>
+      inRoom(connection, message.roomId, async (room) => room.lookAt(message.roundId)),
+
     'room:close': (connection, message) =>
       inRoom(connection, message.roomId, async (room) => {
         const closed = await room.close()
@@ -94,6 +111,13 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     'seat:rename': (connection, message) =>
       inRoom(connection, message.roomId, (room) => room.rename(message.seatId, message.name)),
 
+    'knock:answer': (connection, message) =>
+      inRoom(connection, message.roomId, async (room) => {
+        const answered = await room.answerKnock(message.knockId, message.letIn)
+        if (answered.ok) tellWhoWaited(live, room, answered.value)
+        return answered
+      }),
+
     'pretend:seat': (connection, message) =>
       inRoom(connection, message.roomId, async (room) => {
         if (message.seated) return pretend.seat(room)
@@ -107,12 +131,19 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
       return started.ok ? ok({ roundId: started.value }) : started
     },
 
+    async 'round:deal'(connection, message) {
+      const room = ownRoom(connection, rooms, message.roomId)
+      if (!room.ok) return room
+      const dealt = await room.value.deal(message.number)
+      return dealt.ok ? ok({ roundId: dealt.value }) : dealt
+    },
+
     'round:pause': (connection, message) => changeClock(connection, message, (atMs) => ({ kind: 'paused', atMs })),
     'round:resume': (connection, message) => changeClock(connection, message, (atMs) => ({ kind: 'resumed', atMs })),
     'round:add-time': (connection, message) =>
       changeClock(connection, message, () => ({ kind: 'time-added', addedMs: message.addedMs })),
     'round:show-par': (connection, message) =>
-      inRoom(connection, message.roomId, async (room) => room.showPar(message.roundId, message.shown)),
+      inRoom(connection, message.roomId, (room) => room.showPar(message.roundId, message.shown)),
 
     'round:end': (connection, message) =>
       changeClock(connection, message, (atMs) => ({ kind: 'ended', atMs, reason: 'teacher' })),
@@ -120,8 +151,16 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
   }
 }
 
-function ownRoom(connection: Connection, rooms: Rooms, roomId: RoomId): Result<LiveRoom, Refusal> {
-  const { who } = connection.data
-  if (who.role !== 'teacher') return err({ code: 'desk/not-signed-in' })
-  return rooms.ofTeacher(who.teacherId, roomId)
+/** The door has been opened for somebody, or not: their page hears of it, and holds the seat from now on. */
+function tellWhoWaited(live: LiveServer, room: LiveRoom, { knock, seat }: { knock: Knock; seat: Seat | null }): void {
+  const connection = live.sockets.sockets.get(knock.connectionId)
+  // Gone meanwhile: with the same secret the page finds its seat when it comes back.
+  if (connection === undefined) return
+  if (seat === null) {
+    leaveDoor(connection)
+    connection.emit('seat:turned-away', {})
+    return
+  }
+  takeSeat(live, connection, room, seat)
+  connection.emit('seat:let-in', { token: knock.token, bench: benchViewFor(room, seat) })
 }

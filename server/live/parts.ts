@@ -4,6 +4,7 @@ import type { Logger } from 'pino'
 import type { RandomSource } from '../../engine/chance/random-source.ts'
 import type { SearchPool } from '../search/search-pool.ts'
 import type { DurableRecord } from '../store/record.ts'
+import type { TeacherShelf } from './teacher-shelf.ts'
 
 export type LiveParts = {
   readonly nowMs: () => number
@@ -12,7 +13,9 @@ export type LiveParts = {
   /** A fresh, unpredictable source: one for each start, so that no start tells anything of another. */
   readonly newRandom: () => RandomSource
   /** Answers beside the event loop. */
-  readonly search: Pick<SearchPool, 'shortest'>
+  readonly search: Pick<SearchPool, 'shortest' | 'setup'>
+  /** What teachers have put by: lesson plans and rosters. */
+  readonly shelf: TeacherShelf
   /** Identifier that no one has used. */
   readonly newId: () => string
   /** Where students go, best first, without the scheme: `192.0.2.7:3000`. */

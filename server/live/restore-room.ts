@@ -1,6 +1,8 @@
 /** Builds a room again from the record, as it stood, by the same pure functions that made it. */
 
 import { type ClockEvent, changeClock } from '../../engine/contest/change-clock.ts'
+import { handIn, type TryHandedIn } from '../../engine/contest/hand-in.ts'
+import { withNudge } from '../../engine/contest/nudges.ts'
 import { aNewRound, type Round } from '../../engine/contest/round-state.ts'
 import { playSteps } from '../../engine/contest/take-turns.ts'
 import { parseStickers } from '../../engine/cube/stickers.ts'
@@ -8,21 +10,25 @@ import { assert } from '../../engine/result.ts'
 import type { StoredRoom, StoredRound, StoredSteps } from '../store/record.ts'
 import { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
+import { AN_EMPTY_SEAT } from './room-seats.ts'
 
 export function restoreRoom(parts: LiveParts, stored: StoredRoom): LiveRoom {
-  const { roomId: id, code, teacherId, viewerKey, openedAtMs } = stored
-  const room = new LiveRoom(parts, { id, code, teacherId, viewerKey, openedAtMs }, stored.settings)
-  const last = stored.lastRound
+  const { roomId: id, code, teacherId, viewerKey, openedAtMs, rounds, locked } = stored
+  const room = new LiveRoom(parts, { id, code, teacherId, viewerKey, openedAtMs }, stored)
   room.restore({
-    seats: stored.seats.map(({ seatId, ...seat }) => ({ id: seatId, ...seat, connection: null, asksForHelp: false })),
-    standing: last === null ? null : { round: replayRound(last), nClockEvents: last.events.length },
-    locked: stored.locked,
+    seats: stored.seats.map(({ seatId, ...seat }) => ({ ...AN_EMPTY_SEAT, id: seatId, ...seat })),
+    rounds,
+    held: stored.held.map((each) => ({
+      standing: { round: replayRound(each), nClockEvents: each.events.length },
+      parShown: each.parShown,
+    })),
+    locked,
   })
   return room
 }
 
 /** Replays a round: its clock events give the clock, its steps give the tries. Every step was checked when it came in. */
-function replayRound(stored: StoredRound): Round {
+export function replayRound(stored: StoredRound): Round {
   const start = parseStickers(stored.start)
   assert(start.ok, `the start of round ${stored.roundId} is a legal position`)
   let round = aNewRound({ id: stored.roundId, number: stored.number, settings: stored.settings, start: start.value })
@@ -33,7 +39,15 @@ function replayRound(stored: StoredRound): Round {
     round = play(round, { ...each, momentMs: 0 }, [], 0)
     for (const [from, step] of steps.entries()) round = play(round, step, [step.step], from)
   }
+  for (const { seatId, ...given } of stored.nudges) round = withNudge(round, seatId, given)
+  for (const { seatId, ...sent } of stored.handedIn) round = judgedAgain(round, { ...sent, seatId })
   return round
+}
+
+function judgedAgain(round: Round, sent: TryHandedIn): Round {
+  // A round that was struck out afterwards judges nothing any more.
+  const judged = handIn(round, sent)
+  return judged.ok ? judged.value.round : round
 }
 
 function after(round: Round, event: ClockEvent): Round {
@@ -43,8 +57,8 @@ function after(round: Round, event: ClockEvent): Round {
 }
 
 function play(round: Round, at: Omit<StoredSteps, 'step'>, steps: readonly StoredSteps['step'][], from: number): Round {
-  const { seatId, tryNumber, late, momentMs, atMs } = at
-  const played = playSteps(round, { seatId, tryNumber, late, from, steps, momentMs, atMs })
+  const { seatId, tryNumber, late, how, momentMs, atMs } = at
+  const played = playSteps(round, { seatId, tryNumber, late, how, from, steps, momentMs, atMs })
   assert(played.ok, `a stored step of round ${round.id} follows the rules`)
   return played.value.round
 }

@@ -6,24 +6,26 @@
  */
 
 import { type ClockEvent, changeClock } from '../../engine/contest/change-clock.ts'
-import type { RoomId, RoundId } from '../../engine/contest/ids.ts'
+import { handIn, type TryHandedIn, withHandedIn } from '../../engine/contest/hand-in.ts'
+import type { RoomId, RoundId, SeatId } from '../../engine/contest/ids.ts'
 import { COUNTDOWN_MS, ROOM_ROUNDS_MAX } from '../../engine/contest/limits.ts'
-import { isOpen, playedMs } from '../../engine/contest/round-clock.ts'
+import { giveNudge, type Nudge, withNudge } from '../../engine/contest/nudges.ts'
+import { isOpen } from '../../engine/contest/round-clock.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
-import { aNewRound, type Round } from '../../engine/contest/round-state.ts'
-import { playSteps, type TurnsAnswer, type TurnsSent, takeTurns } from '../../engine/contest/take-turns.ts'
+import { aNewRound, type Reached, type Round } from '../../engine/contest/round-state.ts'
+import { momentOf, playSteps, type TurnsAnswer, type TurnsSent, takeTurns } from '../../engine/contest/take-turns.ts'
 import { formatStickers } from '../../engine/cube/stickers.ts'
-import { drawStart } from '../../engine/method/draw-start.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { Entry } from '../store/record.ts'
+import { dealStart } from './deal-start.ts'
 import type { LiveParts } from './parts.ts'
 import type { StoreEntry } from './store-entry.ts'
 
 /** A round and the number of its clock events, which is the number of the next one. */
 export type Standing = { readonly round: Round; readonly nClockEvents: number }
 
-export type TurnsOfSeat = Pick<TurnsSent, 'seatId' | 'late' | 'tryNumber' | 'from' | 'steps'> & {
+export type TurnsOfSeat = Pick<TurnsSent, 'seatId' | 'late' | 'tryNumber' | 'from' | 'steps' | 'how'> & {
   readonly roundId: RoundId
 }
 
@@ -31,6 +33,8 @@ export class RoomRound {
   readonly #parts: LiveParts
   readonly #roomId: RoomId
   readonly #store: StoreEntry
+  readonly #nRoundsBefore: number
+  readonly #onReplaced: (round: Round) => void
   #applied: Standing | null = null
   #durable: Standing | null = null
   /** Changes that are on their way to the disk; the newest settles last. */
@@ -40,12 +44,24 @@ export class RoomRound {
   #nFailed = 0
   /** One was not stored, and others that were accepted behind it are still under way: nothing more is accepted until they are not. */
   #isAstray = false
-  #starting: { readonly number: number; readonly done: Promise<Result<RoundId, Refusal>> } | null = null
+  #dealing: { readonly number: number; readonly done: Promise<Result<RoundId, Refusal>> } | null = null
 
-  constructor(parts: LiveParts, roomId: RoomId, store: StoreEntry) {
+  /**
+   * @param nRoundsBefore rounds of this room that others hold; the first one dealt here has the next number
+   * @param onReplaced told of a round when the next one takes its place
+   */
+  constructor(
+    parts: LiveParts,
+    roomId: RoomId,
+    store: StoreEntry,
+    nRoundsBefore: number,
+    onReplaced: (round: Round) => void,
+  ) {
+    this.#onReplaced = onReplaced
     this.#parts = parts
     this.#roomId = roomId
     this.#store = store
+    this.#nRoundsBefore = nRoundsBefore
   }
 
   restore(standing: Standing | null): void {
@@ -58,44 +74,70 @@ export class RoomRound {
     return this.#durable?.round ?? null
   }
 
+  /** Is this the round that is held, accepted already or stored? */
+  holds(roundId: RoundId): boolean {
+    return this.#applied?.round.id === roundId
+  }
+
+  /** @returns the refusal, once nothing that it rests on is under way any more */
+  settled<T>(result: Result<T, Refusal>): Promise<Result<T, Refusal>> {
+    return this.#tell(result)
+  }
+
   get nRounds(): number {
-    return this.#durable?.round.number ?? 0
+    return this.#durable?.round.number ?? this.#nRoundsBefore
   }
 
   /** Whether a round is being dealt, or one is played that the teacher has to end before anything else. */
   get isUnderWay(): boolean {
     const phase = this.#applied?.round.clock.phase
-    return this.#starting !== null || phase === 'running' || phase === 'paused'
+    return this.#dealing !== null || phase === 'running' || phase === 'paused'
   }
 
   /**
-   * Deals a start and gives the signal in COUNTDOWN_MS.
+   * Deals a start and gives the signal in COUNTDOWN_MS; a round that was dealt before is only given its signal.
    *
    * @param number the round that the desk means; pressing twice, or from two tabs, starts one round
    */
   start(number: number, settings: RoundSettings): Promise<Result<RoundId, Refusal>> {
-    if (this.#starting?.number === number) return this.#starting.done
     const round = this.#applied?.round
-    // The server was killed, or the disk refused, between the dealing and the signal: the desk counts that round already.
+    // Dealt ahead for real cubes; or the server was killed, or the disk refused, between the dealing and the signal. The desk
+    // counts that round already.
     const isWaiting = round?.clock.phase === 'ready' && number === round.number + 1
-    if (round !== undefined && (number === round.number || isWaiting)) return this.#giveSignal(round)
-    if (this.#starting !== null) return this.#tell(err({ code: 'room/round-open' }))
-    const done = this.#start(number, settings).finally(() => {
-      this.#starting = null
+    if (this.#dealing === null && round !== undefined && (number === round.number || isWaiting))
+      return this.#giveSignal(round)
+    return this.#once(number, async () => {
+      const dealt = await this.#deal(number, settings)
+      return dealt.ok ? this.#giveSignal(dealt.value) : dealt
     })
-    this.#starting = { number, done }
+  }
+
+  /** Deals a start and waits with the signal. Dealing twice deals one round. */
+  deal(number: number, settings: RoundSettings): Promise<Result<RoundId, Refusal>> {
+    const round = this.#applied?.round
+    if (this.#dealing === null && round?.number === number) return this.#tell(ok(round.id))
+    return this.#once(number, async () => {
+      const dealt = await this.#deal(number, settings)
+      return dealt.ok ? ok(dealt.value.id) : dealt
+    })
+  }
+
+  #once(number: number, act: () => Promise<Result<RoundId, Refusal>>): Promise<Result<RoundId, Refusal>> {
+    if (this.#dealing?.number === number) return this.#dealing.done
+    if (this.#dealing !== null) return this.#tell(err({ code: 'room/round-open' }))
+    const done = act().finally(() => {
+      this.#dealing = null
+    })
+    this.#dealing = { number, done }
     return done
   }
 
-  async #start(number: number, settings: RoundSettings): Promise<Result<RoundId, Refusal>> {
+  async #deal(number: number, settings: RoundSettings): Promise<Result<Round, Refusal>> {
     if (number !== this.nRounds + 1) return this.#tell(err({ code: 'contest/wrong-phase', phase: 'other-round' }))
     if (number > ROOM_ROUNDS_MAX) return err({ code: 'room/too-many-rounds', max: ROOM_ROUNDS_MAX })
     if (this.#applied !== null && isOpen(this.#applied.round.clock)) return this.#tell(err({ code: 'room/round-open' }))
-    const start = drawStart({
-      span: { from: settings.from, to: settings.to },
-      random: this.#parts.newRandom(),
-      ...(settings.cases === null ? {} : { cases: settings.cases }),
-    })
+    const start = await dealStart(settings, this.#parts.newRandom())
+    if (start === null) return err({ code: 'room/no-such-start' })
     const round = aNewRound({ id: this.#parts.newId() as RoundId, number, settings, start })
     const dealt: Standing = { round, nClockEvents: 0 }
     const entry = {
@@ -107,8 +149,11 @@ export class RoomRound {
       start: formatStickers(start),
       atMs: this.#parts.nowMs(),
     } as const
-    const stored = await this.#change(dealt, entry, () => dealt)
-    return stored.ok ? this.#giveSignal(round) : stored
+    const stored = await this.#change(dealt, entry, (durable) => {
+      if (durable !== null) this.#onReplaced(durable.round)
+      return dealt
+    })
+    return stored.ok ? ok(round) : stored
   }
 
   async #giveSignal({ id }: Round): Promise<Result<RoundId, Refusal>> {
@@ -143,17 +188,59 @@ export class RoomRound {
     const taken = takeTurns(applied.round, event)
     if (!taken.ok) return this.#tell(taken)
     const { round, fresh, answer } = taken.value
+    const { how } = sent
     if (fresh === null) return this.#tell(ok(answer))
     const { tryNumber, from, steps } = fresh
     const { seatId, late, atMs } = event
-    const momentMs = playedMs(applied.round.clock, atMs)
-    const entry = { kind: 'steps', roundId, seatId, tryNumber, from, steps, late, momentMs, atMs } as const
+    const momentMs = momentOf(applied.round, atMs)
+    const entry = { kind: 'steps', roundId, seatId, tryNumber, from, steps, late, how, momentMs, atMs } as const
     const stored = await this.#change({ ...applied, round }, entry, (durable) => {
       if (durable?.round.id !== roundId) return durable
       const after = playSteps(durable.round, { ...event, from, steps, momentMs })
       return after.ok ? { ...durable, round: after.value.round } : this.#neverStored(durable, 'steps')
     })
     return stored.ok ? ok(answer) : stored
+  }
+
+  /** Sends nudges, which show with the next view when all of them are stored. */
+  async nudge(roundId: RoundId, seatIds: readonly SeatId[], nudge: Nudge): Promise<Result<null, Refusal>> {
+    const given = await Promise.all(seatIds.map((seatId) => this.#nudgeOne(roundId, seatId, nudge)))
+    return given.find((each) => !each.ok) ?? ok(null)
+  }
+
+  async #nudgeOne(roundId: RoundId, seatId: SeatId, nudge: Nudge): Promise<Result<null, Refusal>> {
+    const applied = this.#appliedRound(roundId)
+    if (!applied.ok) return this.#tell(applied)
+    const next = giveNudge(applied.value.round, { seatId, nudge, atMs: this.#parts.nowMs() })
+    if (!next.ok) return this.#tell(next)
+    const { round, given } = next.value
+    return this.#change({ ...applied.value, round }, { kind: 'nudge', roundId, seatId, ...given }, (durable) =>
+      durable?.round.id === roundId ? { ...durable, round: withNudge(durable.round, seatId, given) } : durable,
+    )
+  }
+
+  /** Judges a try that comes in after the end, and keeps it beside the ranking. */
+  async handIn(roundId: RoundId, sent: TryHandedIn): Promise<Result<{ reached: Reached | null }, Refusal>> {
+    const applied = this.#appliedRound(roundId)
+    if (!applied.ok) return this.#tell(applied)
+    const next = handIn(applied.value.round, sent)
+    if (!next.ok) return this.#tell(next)
+    const { round, judged, isKept } = next.value
+    const answer = ok({ reached: judged.reached })
+    if (!isKept) return this.#tell(answer)
+    const { seatId } = sent
+    const { number: tryNumber, steps } = judged
+    const entry = { kind: 'handed-in', roundId, seatId, tryNumber, steps, atMs: this.#parts.nowMs() } as const
+    const stored = await this.#change({ ...applied.value, round }, entry, (durable) =>
+      durable?.round.id === roundId ? { ...durable, round: withHandedIn(durable.round, seatId, judged) } : durable,
+    )
+    return stored.ok ? answer : stored
+  }
+
+  #appliedRound(roundId: RoundId): Result<Standing, Refusal> {
+    const applied = this.#applied
+    if (applied === null || applied.round.id !== roundId) return err({ code: 'contest/no-such-round' })
+    return this.#isAstray ? err({ code: 'store/saving-paused' }) : ok(applied)
   }
 
   /** Accepts a change at once, and shows it when it is on the disk. Entries are stored in the order in which they come. */

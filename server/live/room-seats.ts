@@ -3,7 +3,7 @@
  * before that is stored. What is on its way only takes up room: a place among the most, and a name.
  */
 
-import type { RoomId, SeatId } from '../../engine/contest/ids.ts'
+import type { RoomId, RoundId, SeatId } from '../../engine/contest/ids.ts'
 import { ROOM_SEATS_MAX } from '../../engine/contest/limits.ts'
 import { nameKey, readStudentName } from '../../engine/contest/student-name.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
@@ -15,12 +15,40 @@ import type { StoreEntry } from './store-entry.ts'
 export type Seat = {
   readonly id: SeatId
   name: string
-  readonly tokenHash: string
+  /** Another device may take the seat over with a token of its own. */
+  tokenHash: string
   readonly pretend: boolean
+  /** Of the roster; null for whoever came in under a name of their own. */
+  readonly pupilId: string | null
   readonly joinedAtMs: number
   /** Identifier of the connection that holds the seat now; the newest always wins. */
   connection: string | null
   asksForHelp: boolean
+  /** The round whose start the real cube of this student shows; null for none. */
+  readyFor: RoundId | null
+  /** In a take-home room: the round that this student plays. */
+  chosen: RoundId | null
+  /** How long a message takes to the page and back; null when it is not known. */
+  delayMs: number | null
+}
+
+/** What a seat is when nobody sits there yet, or after a restart. */
+export const AN_EMPTY_SEAT = {
+  connection: null,
+  asksForHelp: false,
+  readyFor: null,
+  chosen: null,
+  delayMs: null,
+} as const
+
+/** Who wants a seat. */
+export type SeatWish = {
+  /** As it was typed, picked or given; checked here. */
+  readonly name: string
+  readonly pupilId: string | null
+  readonly pretend: boolean
+  /** Made by the page; left out, the server makes one. */
+  readonly token: string | undefined
 }
 
 export class RoomSeats {
@@ -58,23 +86,23 @@ export class RoomSeats {
     for (const seat of seats) this.#seat(seat)
   }
 
-  /** @param token the page's own secret; without one it is made here */
-  async join(
-    typedName: string,
-    pretend: boolean,
+  async join({
+    name: typedName,
+    pupilId,
+    pretend,
     token = newSecret(),
-  ): Promise<Result<{ seat: Seat; token: string }, Refusal>> {
+  }: SeatWish): Promise<Result<{ seat: Seat; token: string }, Refusal>> {
     if (this.#all.size + this.#nComingIn >= ROOM_SEATS_MAX) return err({ code: 'room/full', max: ROOM_SEATS_MAX })
     const name = this.#freeName(typedName)
     if (!name.ok) return name
     const seat: Seat = {
+      ...AN_EMPTY_SEAT,
       id: this.#parts.newId() as SeatId,
       name: name.value,
       tokenHash: hashSecret(token),
       pretend,
+      pupilId,
       joinedAtMs: this.#parts.nowMs(),
-      connection: null,
-      asksForHelp: false,
     }
     this.#nComingIn++
     const { id: seatId, tokenHash, joinedAtMs: atMs } = seat
@@ -85,6 +113,7 @@ export class RoomSeats {
       name: seat.name,
       tokenHash,
       pretend,
+      pupilId,
       atMs,
     } as const
     const stored = await this.#storeName(seat.name, () => this.#store(entry)).finally(() => {
@@ -93,6 +122,26 @@ export class RoomSeats {
     if (!stored.ok) return stored
     this.#seat(seat)
     return ok({ seat, token })
+  }
+
+  /** Another device takes the seat over: what the one before kept opens nothing any more. */
+  async move(seatId: SeatId, token: string): Promise<Result<Seat, Refusal>> {
+    const seat = this.#all.get(seatId)
+    if (seat === undefined || this.#leaving.has(seatId)) return err({ code: 'room/no-such-seat' })
+    const tokenHash = hashSecret(token)
+    const stored = await this.#store({ kind: 'seat-moved', seatId, tokenHash })
+    if (!stored.ok) return stored
+    this.#ofTokenHash.delete(seat.tokenHash)
+    seat.tokenHash = tokenHash
+    this.#ofTokenHash.set(tokenHash, seat)
+    return ok(seat)
+  }
+
+  /** The seat under this name, case and accents aside; null when it is free. */
+  ofName(name: string): Seat | null {
+    const key = nameKey(name)
+    for (const seat of this.#all.values()) if (nameKey(seat.name) === key) return seat
+    return null
   }
 
   async rename(seatId: SeatId, typedName: string): Promise<Result<null, Refusal>> {

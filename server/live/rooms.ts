@@ -2,6 +2,7 @@
 
 import type { RoomCode, RoomId, TeacherId } from '../../engine/contest/ids.ts'
 import { drawRoomCode } from '../../engine/contest/room-code.ts'
+import { DEFAULT_ROOM_ENTRY } from '../../engine/contest/room-entry.ts'
 import { isOpen } from '../../engine/contest/round-clock.ts'
 import { DEFAULT_ROUND_SETTINGS } from '../../engine/contest/round-settings.ts'
 import type { Round } from '../../engine/contest/round-state.ts'
@@ -33,11 +34,14 @@ export class Rooms {
       const room = this.#restoreRoom(each)
       if (room === null) continue
       this.#byId.set(room.facts.id, room)
-      const { round } = room
-      if (round?.clock.phase !== 'running') continue
-      const fromMs = Math.max(lastAliveMs, each.lastRound?.lastEventAtMs ?? 0, lastStepMs(round))
-      // A clock that was set back while the server was away gives a negative time, which puts the round right all the same.
-      await room.changeClock(round.id, { kind: 'outage', fromMs, toMs: this.#parts.nowMs() })
+      for (const round of room.heldRounds) {
+        // A deadline is a day on the calendar: it does not move.
+        if (round.clock.phase !== 'running' || round.settings.pace === 'alone') continue
+        const lastEventAtMs = each.held.find(({ roundId }) => roundId === round.id)?.lastEventAtMs ?? 0
+        const fromMs = Math.max(lastAliveMs, lastEventAtMs, lastStepMs(round))
+        // A clock that was set back while the server was away gives a negative time, which puts the round right all the same.
+        await room.changeClock(round.id, { kind: 'outage', fromMs, toMs: this.#parts.nowMs() })
+      }
     }
   }
 
@@ -65,7 +69,8 @@ export class Rooms {
       this.#codesOnTheirWay.delete(code),
     )
     if (!stored.ok) return stored
-    const room = new LiveRoom(this.#parts, facts, settings)
+    const state = { settings, entry: DEFAULT_ROOM_ENTRY, plan: null, deadlineMs: null }
+    const room = new LiveRoom(this.#parts, facts, state)
     this.#byId.set(roomId, room)
     return ok(room)
   }
@@ -109,7 +114,8 @@ export class Rooms {
         openedAtMs: room.facts.openedAtMs,
         nStudents: room.seats.size,
         nRounds: room.nRounds,
-        playing: room.round !== null && isOpen(room.round.clock),
+        playing: room.heldRounds.some((round) => isOpen(round.clock)),
+        deadlineMs: room.deadlineMs,
       })),
     }
   }

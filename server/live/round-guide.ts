@@ -11,7 +11,7 @@ import type { Round } from '../../engine/contest/round-state.ts'
 import { afterTurns } from '../../engine/cube/apply-turn.ts'
 import { solvedCube } from '../../engine/cube/cube-position.ts'
 import { countOuterBlockTurns } from '../../engine/cube/outer-block-turns.ts'
-import { turnName, turnOf } from '../../engine/cube/turns.ts'
+import { type TurnName, turnName, turnOf } from '../../engine/cube/turns.ts'
 import { nStagesIn, STAGES } from '../../engine/method/stages.ts'
 import { type LessonStep, turnsOfStep } from '../../engine/method/way/lesson-step.ts'
 import { lessonSteps, writeStep } from '../../engine/method/way/lesson-steps.ts'
@@ -22,23 +22,34 @@ import type { LiveParts } from './parts.ts'
 /** Par and ways of one round. */
 export type Guide = { readonly par: ParView; readonly ways: WaysView }
 
+/** Turns that bring a solved real cube to the start, or why there are none. */
+export type RoundSetup =
+  | { readonly kind: 'turns'; readonly turns: readonly TurnName[] }
+  /** None of a length that gives nothing away, or the search failed. Do: play fewer stages at once. */
+  | { readonly kind: 'none' }
+
 /** The first answer over several stages has to be there within a second of the start. */
 const FIRST_ANSWER_MS = 700
 /** How long the proof may take behind it. */
 const PROOF_MS = 30_000
+/** How long a shorter setup is looked for; the first one is there after some milliseconds. */
+const SETUP_MS = 300
 /** After a fault, or when too many ask at once: longer each time, a minute in all. */
 const AGAIN_AFTER_MS = 1_000
 const ATTEMPTS_MAX = 10
 
+type GuideParts = Pick<LiveParts, 'search' | 'log'>
+
 export class RoundGuide {
-  readonly #parts: Pick<LiveParts, 'search' | 'log'>
+  readonly #parts: GuideParts
   readonly #tell: () => void
   #roundId: RoundId | null = null
   #guide: Guide | null = null
+  #setup: RoundSetup | null = null
   #stop = new AbortController()
 
   /** @param tell called whenever there is something new to show */
-  constructor(parts: Pick<LiveParts, 'search' | 'log'>, tell: () => void) {
+  constructor(parts: GuideParts, tell: () => void) {
     this.#parts = parts
     this.#tell = tell
   }
@@ -48,12 +59,18 @@ export class RoundGuide {
     return this.#roundId === roundId ? this.#guide : null
   }
 
+  /** @returns the setup of a round for real cubes; null for other rounds, and until it is found */
+  setupOf(roundId: RoundId): RoundSetup | null {
+    return this.#roundId === roundId ? this.#setup : null
+  }
+
   /** Works for this round from now on, and no more for the one before. */
   follow(round: Round): void {
     if (this.#roundId === round.id) return
     this.stop()
     this.#roundId = round.id
     this.#guide = null
+    this.#setup = null
     this.#stop = new AbortController()
     this.#workOut(round, this.#stop.signal).catch((fault: unknown) => {
       this.#parts.log.error(
@@ -74,8 +91,24 @@ export class RoundGuide {
       const answer = await this.#ask(round, budgetMs, signal)
       if (answer === null || signal.aborted) return
       this.#keepBetter(answer, lesson)
+      if (this.#setup === null && round.settings.cube !== 'screen') await this.#findSetup(round, answer, lesson, signal)
       if (answer.proven) return
     }
+  }
+
+  /** A setup gives nothing away: its inverse is never as short as par and a good deal more, nor the lesson way. */
+  async #findSetup(
+    round: Round,
+    { turns }: ShortestAnswer,
+    lesson: WaysView['lesson'],
+    signal: AbortSignal,
+  ): Promise<void> {
+    const secrets = { to: round.settings.to, parTurns: turns.length, lessonWay: lesson.turns.map(turnOf) }
+    const found = await this.#parts.search.setup({ position: round.start, secrets, budgetMs: SETUP_MS, signal })
+    if (signal.aborted) return
+    if (!found.ok) this.#parts.log.warn({ round: round.id, code: found.error.code }, 'no setup for real cubes')
+    this.#setup = found.ok ? { kind: 'turns', turns: found.value.turns.map(turnName) } : { kind: 'none' }
+    this.#tell()
   }
 
   async #ask(round: Round, budgetMs: number, signal: AbortSignal): Promise<ShortestAnswer | null> {
@@ -103,10 +136,32 @@ export class RoundGuide {
 }
 
 /**
+ * Of a round that is over and no longer held, for a review.
+ *
+ * @returns what is known after the first answer; null when none came
+ */
+export async function guideFor(round: Round, parts: GuideParts): Promise<Guide | null> {
+  return new Promise((resolve) => {
+    const guide = new RoundGuide(parts, () => {
+      resolve(guide.of(round.id))
+      guide.stop()
+    })
+    guide.follow(round)
+    pause(GUIDE_WAIT_MS).then(() => {
+      guide.stop()
+      resolve(guide.of(round.id))
+    })
+  })
+}
+
+/** A review that waits longer for par opens without it. */
+const GUIDE_WAIT_MS = 4_000
+
+/**
  * Makes what the first round would have to wait for, and every other room with it: the graphs of the lesson and the shipped
  * pars, a sixth of a second in all. To be called before the server listens.
  */
-export async function prepareGuides({ search, log }: Pick<LiveParts, 'search' | 'log'>): Promise<void> {
+export async function prepareGuides({ search, log }: GuideParts): Promise<void> {
   const position = afterTurns(solvedCube(), [turnOf('F')])
   for (const stage of STAGES) lessonSteps(position, { from: stage, to: stage })
   const known = await search.shortest({ position, to: 1, budgetMs: FIRST_ANSWER_MS })

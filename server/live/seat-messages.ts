@@ -4,10 +4,12 @@ import type { SeatId } from '../../engine/contest/ids.ts'
 import { readRoomCode } from '../../engine/contest/room-code.ts'
 import { stepOf } from '../../engine/contest/steps.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
+import type { Parsed } from '../../engine/wire/from-browser.ts'
 import type { GoneReason } from '../../engine/wire/from-server.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
+import type { Door } from '../../engine/wire/views.ts'
 import { hashSecret } from '../secrets.ts'
-import { become } from './change-role.ts'
+import { become, leaveDoor, waitAtDoor } from './change-role.ts'
 import type { Connection, LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
 import type { LiveRoom } from './live-room.ts'
@@ -16,30 +18,57 @@ import type { Seat } from './room-seats.ts'
 import type { Rooms } from './rooms.ts'
 import { benchViewFor } from './view-for.ts'
 
-type SeatMessages = Pick<Handlers, 'seat:join' | 'seat:resume' | 'seat:leave' | 'turns:send' | 'help:ask'>
+type SeatMessages = Pick<
+  Handlers,
+  | 'room:ask'
+  | 'seat:join'
+  | 'seat:resume'
+  | 'seat:give-up'
+  | 'seat:leave'
+  | 'turns:send'
+  | 'turns:hand-in'
+  | 'cube:ready'
+  | 'round:choose'
+  | 'help:ask'
+>
 
 export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimits): SeatMessages {
+  /** Finds the room of a typed code. Wrong codes are counted, so that nobody reads them all. */
+  async function roomOfCode(connection: Connection, typed: string): Promise<Result<LiveRoom, Refusal>> {
+    const waitMs = await limits.codeWaitMs(connection)
+    if (waitMs !== null) return err({ code: 'room/too-many-wrong-codes', retryAfterMs: waitMs })
+    const code = readRoomCode(typed)
+    const room = code === null ? null : rooms.byCode(code)
+    if (room !== null) return ok(room)
+    await limits.countWrongCode(connection)
+    return err({ code: 'room/unknown-code' })
+  }
+
   return {
+    async 'room:ask'(connection, message) {
+      const room = await roomOfCode(connection, message.code)
+      return room.ok ? ok({ door: doorFor(room.value) }) : room
+    },
+
     async 'seat:join'(connection, message) {
-      const waitMs = await limits.codeWaitMs(connection)
-      if (waitMs !== null) return err({ code: 'room/too-many-wrong-codes', retryAfterMs: waitMs })
-      const code = readRoomCode(message.code)
-      const room = code === null ? null : rooms.byCode(code)
-      if (room === null) {
-        await limits.countWrongCode(connection)
-        return err({ code: 'room/unknown-code' })
-      }
+      const found = await roomOfCode(connection, message.code)
+      if (!found.ok) return found
+      const room = found.value
       const joinWaitMs = await limits.joinWaitMs(connection)
       if (joinWaitMs !== null) return err({ code: 'wire/too-fast', retryAfterMs: joinWaitMs })
       const own = message.token === undefined ? null : room.seatOfTokenHash(hashSecret(message.token))
       if (own !== null && message.token !== undefined) {
         // The seat was taken before, and the answer was lost.
         takeSeat(live, connection, room, own)
-        return ok({ token: message.token, bench: benchViewFor(room, own) })
+        return ok({ kind: 'in', token: message.token, bench: benchViewFor(room, own) })
       }
-      const joined = await room.join(message.name, connection.data.isPretend, message.token)
-      if (!joined.ok) return joined
-      const { seat, token } = joined.value
+      const came = await comeIn(connection, room, message)
+      if (!came.ok) return came
+      if (came.value.kind === 'waiting') {
+        waitAtDoor(connection, room)
+        return ok({ kind: 'waiting' })
+      }
+      const { seat, token } = came.value
       if (room.closed) return err({ code: 'room/closed' })
       if (!connection.connected) {
         // Hung up while the seat was being stored: nobody has its token, so nobody could ever give its name back.
@@ -47,7 +76,12 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
         return err({ code: 'seat/gone' })
       }
       takeSeat(live, connection, room, seat)
-      return ok({ token, bench: benchViewFor(room, seat) })
+      return ok({ kind: 'in', token, bench: benchViewFor(room, seat) })
+    },
+
+    'seat:give-up'(connection) {
+      leaveDoor(connection)
+      return ok({})
     },
 
     'seat:resume'(connection, message) {
@@ -70,8 +104,31 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
     async 'turns:send'(connection, message) {
       const at = seatOf(connection)
       if (!at.ok) return at
-      const { roundId, tryNumber, from } = message
-      return at.value.room.takeTurns(at.value.seat, { roundId, tryNumber, from, steps: message.steps.map(stepOf) })
+      const { roundId, tryNumber, from, kept = false, written = false } = message
+      const steps = message.steps.map(stepOf)
+      return at.value.room.takeTurns(at.value.seat, { roundId, tryNumber, from, steps, how: { kept, written } })
+    },
+
+    async 'turns:hand-in'(connection, message) {
+      const at = seatOf(connection)
+      if (!at.ok) return at
+      const { roundId, tryNumber } = message
+      return at.value.room.handIn(at.value.seat, roundId, { tryNumber, steps: message.steps.map(stepOf) })
+    },
+
+    'cube:ready'(connection, message) {
+      const at = seatOf(connection)
+      if (!at.ok) return at
+      const said = at.value.room.setReady(at.value.seat, message.roundId, message.ready)
+      return said.ok ? ok({}) : said
+    },
+
+    'round:choose'(connection, message) {
+      const at = seatOf(connection)
+      if (!at.ok) return at
+      const { room, seat } = at.value
+      const chosen = room.chooseRound(seat, message.roundId)
+      return chosen.ok ? ok({ bench: benchViewFor(room, seat) }) : chosen
     },
 
     'help:ask'(connection, message) {
@@ -80,6 +137,31 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
       at.value.room.askForHelp(at.value.seat, message.wanted)
       return ok({})
     },
+  }
+}
+
+/** A simulated student sits down; everybody else comes in by the door. */
+async function comeIn(
+  connection: Connection,
+  room: LiveRoom,
+  message: Parsed<'seat:join'>,
+): ReturnType<LiveRoom['comeIn']> {
+  const { name, pupilId, moves = false, token } = message
+  if (!connection.data.isPretend) return room.comeIn({ name, pupilId, moves }, connection.id, token)
+  const seated = await room.seatPretender(name ?? '', token)
+  return seated.ok ? ok({ kind: 'in', ...seated.value }) : seated
+}
+
+function doorFor(room: LiveRoom): Door {
+  const here = new Set([...room.seats.values()].map(({ pupilId }) => pupilId))
+  const pupils = room.roster?.pupils ?? []
+  const names = room.entry.names === 'roster' && room.roster === null ? 'typed' : room.entry.names
+  return {
+    code: room.facts.code,
+    names,
+    pupils: pupils.map(({ pupilId, name }) => ({ pupilId, name, isHere: here.has(pupilId) })),
+    approve: room.entry.approve,
+    locked: room.locked,
   }
 }
 
@@ -93,7 +175,7 @@ export function sendAway(live: LiveServer, connectionId: string | null, reason: 
 }
 
 /** The newest connection holds the seat; the one before is told so at once. */
-function takeSeat(live: LiveServer, connection: Connection, room: LiveRoom, seat: Seat): void {
+export function takeSeat(live: LiveServer, connection: Connection, room: LiveRoom, seat: Seat): void {
   if (seat.connection !== null && seat.connection !== connection.id) sendAway(live, seat.connection, 'taken-over')
   become(connection, { role: 'student', room, seatId: seat.id })
   seat.connection = connection.id

@@ -3,12 +3,14 @@
  * is alive. Nothing is sent for one turn alone; a class of thirty costs one message a tick, however fast it turns.
  */
 
+import type { SeatId } from '../../engine/contest/ids.ts'
+import type { Round } from '../../engine/contest/round-state.ts'
 import { boardGroup, type Connection, deskGroup, homeGroup, type LiveServer } from './connection.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
 import { Readers } from './readers.ts'
 import type { Rooms } from './rooms.ts'
-import { benchViewFor, boardViewFor, deskViewFor, isCoveredOnBoard, tickFor } from './view-for.ts'
+import { benchViewFor, boardViewFor, deskTickFor, deskViewFor, isCoveredOnBoard, tickFor } from './view-for.ts'
 
 const TICK_EVERY_MS = 100
 /** Rooms take turns within a tick, so that a school's worth of ticks never holds up a turn that comes in meanwhile. */
@@ -30,7 +32,7 @@ export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): (
       if (index++ % SLICES !== slice) continue
       if (room.round?.clock.phase === 'running') isAnyRunning = true
       try {
-        if (record.saving) endWhenTimeIsUp(room, nowMs())
+        if (record.saving) for (const round of room.heldRounds) endWhenTimeIsUp(room, round, nowMs())
         tellRoom(live, rooms, room, parts, readers)
       } catch (fault) {
         // A fault of ours in one room must not reach the others.
@@ -54,35 +56,58 @@ export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): (
   }
 }
 
-function endWhenTimeIsUp(room: LiveRoom, nowMs: number): void {
-  const { round } = room
-  if (round?.clock.phase !== 'running' || round.clock.endsAtMs === null || nowMs < round.clock.endsAtMs) return
+function endWhenTimeIsUp(room: LiveRoom, round: Round, nowMs: number): void {
+  if (round.clock.phase !== 'running' || round.clock.endsAtMs === null || nowMs < round.clock.endsAtMs) return
   // Asking again while the first wish is being stored finds it done; see RoomRound.change.
   void room.changeClock(round.id, { kind: 'ended', atMs: round.clock.endsAtMs, reason: 'time' })
 }
 
 function tellRoom(live: LiveServer, rooms: Rooms, room: LiveRoom, parts: LiveParts, readers: Readers): void {
   const { changes } = room
-  if (!changes.views && !changes.benches && changes.lanes.size === 0) return
+  if (changes.showing) tellShowing(live, room)
+  const benches = changes.benches ? [...room.seats.keys()] : [...changes.seats]
   const lanes = [...changes.lanes]
   const isWhole = changes.views || changes.benches
-  const hasBenchNews = changes.benches
   changes.views = false
   changes.benches = false
+  changes.seats.clear()
   changes.lanes.clear()
+  for (const seatId of benches) tellBench(live, rooms, room, seatId, parts, readers)
+  if (!isWhole && lanes.length === 0) return
   room.version++
   const tick = tickFor(room, lanes)
   const boardTick = isCoveredOnBoard(room) ? { ...tick, lanes: [] } : tick
   const whole = (to: Connection) => sendWholeView(to, rooms, parts)
-  const desks = isWhole ? whole : (to: Connection) => to.emit('tick', tick)
+  const deskTick = deskTickFor(room, tick, lanes)
+  const desks = isWhole ? whole : (to: Connection) => to.emit('desk:tick', deskTick)
   const boards = isWhole ? whole : (to: Connection) => to.emit('tick', boardTick)
   for (const each of inGroup(live, deskGroup(room))) readers.tell(each, desks)
   for (const each of inGroup(live, boardGroup(room))) readers.tell(each, boards)
   if (isWhole) for (const each of inGroup(live, homeGroup(room.facts.teacherId))) readers.tell(each, whole)
-  if (!hasBenchNews) return
-  for (const seat of room.seats.values()) {
-    const connection = seat.connection === null ? undefined : live.sockets.sockets.get(seat.connection)
-    if (connection !== undefined) readers.tell(connection, whole)
+}
+
+function tellBench(
+  live: LiveServer,
+  rooms: Rooms,
+  room: LiveRoom,
+  seatId: SeatId,
+  parts: LiveParts,
+  readers: Readers,
+): void {
+  const connectionId = room.seats.get(seatId)?.connection ?? null
+  const connection = connectionId === null ? undefined : live.sockets.sockets.get(connectionId)
+  if (connection !== undefined) readers.tell(connection, (to) => sendWholeView(to, rooms, parts))
+}
+
+/** How far the showing has gone, to everybody who sees it. A whole one travels with the views. */
+function tellShowing(live: LiveServer, room: LiveRoom): void {
+  room.changes.showing = false
+  const { now } = room.showing
+  if (now === null) return
+  const message = { version: now.version, at: now.at }
+  live.to(boardGroup(room)).emit('shown:at', message)
+  for (const { connection } of room.seats.values()) {
+    if (connection !== null) live.sockets.sockets.get(connection)?.volatile.emit('shown:at', message)
   }
 }
 

@@ -7,32 +7,53 @@ import { type Lane, laneOf } from '../../engine/contest/rank-board.ts'
 import type { Player, Round } from '../../engine/contest/round-state.ts'
 import { stepName } from '../../engine/contest/steps.ts'
 import { formatStickers } from '../../engine/cube/stickers.ts'
+import { type TurnName, turnName } from '../../engine/cube/turns.ts'
 import type {
   BenchView,
   BoardView,
+  DeskTick,
   DeskView,
   ParView,
+  RoundInList,
   RoundView,
   SeatView,
   Tick,
+  TryLook,
   TryView,
+  WallCell,
 } from '../../engine/wire/views.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { Seat } from './room-seats.ts'
 
 export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
-  const { round } = room
+  const round = room.roundOf(seat)
   const player = round?.players.get(seat.id)
   return {
     kind: 'bench',
-    room: { code: room.facts.code, closed: room.closed, pretend: room.hasPretenders() },
-    me: { seatId: seat.id, name: seat.name, late: room.isLate(seat), asksForHelp: seat.asksForHelp },
+    room: {
+      code: room.facts.code,
+      closed: room.closed,
+      pretend: room.hasPretenders(),
+      deadlineMs: room.deadlineMs,
+    },
+    me: {
+      seatId: seat.id,
+      name: seat.name,
+      late: room.isLate(seat),
+      asksForHelp: seat.asksForHelp,
+      ready: round !== null && seat.readyFor === round.id,
+    },
+    rounds: room.deadlineMs === null ? [] : room.heldRounds.map((each) => roundForStudent(each, seat)),
     round: round === null ? null : roundView(round),
+    setup: round === null ? null : setupTurns(room, round),
+    nudge: round === null ? null : lastNudge(round, seat),
+    handedIn: round === null ? null : handedInView(round, seat),
+    showing: room.showing.now,
     mine: player === undefined ? null : tryView(player),
-    par: parForClass(room),
-    lanes: lanesForStudent(room, seat),
-    nReached: countReached(room),
-    nStudents: playersOf(room).length,
+    par: round === null ? null : parForClass(room, round),
+    lanes: round === null ? [] : lanesForStudent(room, round, seat),
+    nReached: countReached(room, round),
+    nStudents: playersOf(room, round).length,
   }
 }
 
@@ -42,20 +63,30 @@ export function boardViewFor(room: LiveRoom, addresses: readonly string[]): Boar
   return {
     kind: 'board',
     version: room.version,
-    room: { code: room.facts.code, closed: room.closed, locked: room.locked, addresses, pretend: room.hasPretenders() },
+    room: {
+      code: room.facts.code,
+      closed: room.closed,
+      locked: room.locked,
+      addresses,
+      pretend: room.hasPretenders(),
+      deadlineMs: room.deadlineMs,
+    },
+    showing: room.showing.now,
+    nReady: [...room.seats.values()].filter((seat) => isReady(room, seat)).length,
     round: round === null ? null : roundView(round),
     nRounds: room.nRounds,
-    lanes: covered ? [] : lanesOf(room),
-    par: parForClass(room),
+    lanes: covered || round === null ? [] : lanesOf(room, round),
+    par: round === null ? null : parForClass(room, round),
     covered,
-    nReached: countReached(room),
-    nStudents: playersOf(room).length,
+    nReached: countReached(room, round),
+    nStudents: playersOf(room, round).length,
     names: [...room.seats.values()].map((seat) => seat.name),
   }
 }
 
 export function deskViewFor(room: LiveRoom, addresses: readonly string[], saving: boolean): DeskView {
   const { round } = room
+  const guide = round === null ? null : room.guideOf(round)
   return {
     kind: 'desk',
     version: room.version,
@@ -67,20 +98,28 @@ export function deskViewFor(room: LiveRoom, addresses: readonly string[], saving
       addresses,
       viewerKey: room.facts.viewerKey,
       openedAtMs: room.facts.openedAtMs,
+      entry: room.entry,
+      deadlineMs: room.deadlineMs,
     },
     settings: room.settings,
+    plan: room.plan,
+    knocks: room.knocks,
     seats: [...room.seats.values()].map((seat) => seatView(room, seat)),
+    rounds: room.roundList.map((each) => ({ ...each, bestTurns: null })),
     round: round === null ? null : roundView(round),
     nRounds: room.nRounds,
-    lanes: lanesOf(room),
-    par: room.guide?.par ?? null,
-    parShown: room.isParShown,
-    ways: room.guide?.ways ?? null,
+    lanes: round === null ? [] : lanesOf(room, round),
+    cells: [...room.seats.values()].map((seat) => wallCell(round, seat)),
+    par: guide?.par ?? null,
+    parShown: round !== null && room.isParShown(round),
+    ways: guide?.ways ?? null,
+    setup: round === null ? null : room.setupOf(round),
+    showing: room.showing.now,
     savingPaused: !saving,
   }
 }
 
-/** The lanes that changed, for the desk; the board gets the same unless it is covered. */
+/** The lanes that changed, for the board unless it is covered. */
 export function tickFor(room: LiveRoom, seatIds: Iterable<Seat['id']>): Tick {
   const lanes: Lane[] = []
   const { round } = room
@@ -90,7 +129,47 @@ export function tickFor(room: LiveRoom, seatIds: Iterable<Seat['id']>): Tick {
       if (seat !== undefined) lanes.push(laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) }))
     }
   }
-  return { version: room.version, lanes, nReached: countReached(room) }
+  return { version: room.version, lanes, nReached: countReached(room, round) }
+}
+
+/** The same for the desk, with the cubes. */
+export function deskTickFor(room: LiveRoom, tick: Tick, seatIds: Iterable<Seat['id']>): DeskTick {
+  const seats = [...seatIds].flatMap((seatId) => room.seats.get(seatId) ?? [])
+  return { ...tick, cells: seats.map((seat) => wallCell(room.round, seat)) }
+}
+
+/** A student's cube and what its signs are computed from. For the desk alone. */
+function wallCell(round: Round | null, seat: Seat): WallCell {
+  const player = round?.players.get(seat.id)
+  const known = { seatId: seat.id, delayMs: seat.delayMs }
+  if (player === undefined) {
+    const nothing = { stickers: null, lastStepMs: 0, lastGainMs: 0, brokeMs: null, nStepsBroken: 0, nSteps: 0 }
+    return { ...known, ...nothing, reached: false }
+  }
+  const { current, best } = player
+  return {
+    ...known,
+    stickers: formatStickers(current.position),
+    lastStepMs: player.lastStepMomentMs,
+    lastGainMs: player.lastGainMomentMs,
+    brokeMs: player.brokeMomentMs,
+    nStepsBroken: current.brokeAfter === null ? 0 : current.steps.length - current.brokeAfter,
+    nSteps: current.steps.length,
+    reached: best !== null,
+  }
+}
+
+/** What one student has turned in the try under way, for the desk alone. */
+export function tryLookFor(round: Round, seat: Seat): TryLook {
+  const player = round.players.get(seat.id)
+  return {
+    seatId: seat.id,
+    tryNumber: player?.current.number ?? 1,
+    turns: player?.current.standing.map(turnName) ?? [],
+    hints: player?.current.hints ?? [],
+    reached: player?.current.reached ?? null,
+    nudges: round.nudges.get(seat.id)?.map(({ nudge }) => nudge) ?? [],
+  }
 }
 
 /** While the round runs the teacher may keep the board from the class; with "own" it stays so afterwards. */
@@ -101,31 +180,29 @@ export function isCoveredOnBoard(room: LiveRoom): boolean {
 }
 
 /** Par is kept from the class until the round has ended, unless the teacher shows it. The ways never reach a student. */
-function parForClass(room: LiveRoom): ParView | null {
-  const phase = room.round?.clock.phase
-  const isShown = phase === 'ended' || (room.isParShown && (phase === 'running' || phase === 'paused'))
-  return isShown ? (room.guide?.par ?? null) : null
+function parForClass(room: LiveRoom, round: Round): ParView | null {
+  const { phase } = round.clock
+  const isShown = phase === 'ended' || (room.isParShown(round) && (phase === 'running' || phase === 'paused'))
+  return isShown ? (room.guideOf(round)?.par ?? null) : null
 }
 
-function lanesForStudent(room: LiveRoom, seat: Seat): readonly Lane[] {
-  const { round } = room
-  if (round === null) return []
+function lanesForStudent(room: LiveRoom, round: Round, seat: Seat): readonly Lane[] {
   // Who came in after the end has nothing of this round, and waits for the next one.
   if (!tookPart(round, seat)) return []
   const hasEnded = round.clock.phase === 'ended'
-  if (hasEnded && round.settings.boardSeenBy !== 'own') return lanesOf(room)
-  return [laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) })]
+  if (hasEnded && round.settings.boardSeenBy !== 'own') return lanesOf(room, round)
+  return [laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat, round) })]
 }
 
-function lanesOf(room: LiveRoom): readonly Lane[] {
-  const { round } = room
-  if (round === null || round.clock.phase === 'void') return []
-  return playersOf(room).map((seat) => laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat) }))
+function lanesOf(room: LiveRoom, round: Round): readonly Lane[] {
+  if (round.clock.phase === 'void') return []
+  return playersOf(room, round).map((seat) =>
+    laneOf(round, { id: seat.id, name: seat.name, late: room.isLate(seat, round) }),
+  )
 }
 
-/** The seats that the round that is shown was or is for; without a round, everybody. */
-function playersOf(room: LiveRoom): Seat[] {
-  const { round } = room
+/** The seats that a round was or is for; without a round, everybody. */
+export function playersOf(room: LiveRoom, round: Round | null): Seat[] {
   return [...room.seats.values()].filter((seat) => round === null || tookPart(round, seat))
 }
 
@@ -133,15 +210,39 @@ function tookPart(round: Round, seat: Seat): boolean {
   return round.clock.phase !== 'ended' || seat.joinedAtMs <= round.clock.endedAtMs
 }
 
-function countReached(room: LiveRoom): number {
+function countReached(room: LiveRoom, round: Round | null): number {
   let nReached = 0
-  for (const [seatId, player] of room.round?.players ?? []) {
+  for (const [seatId, player] of round?.players ?? []) {
     if (player.best !== null && room.seats.has(seatId)) nReached++
   }
   return nReached
 }
 
-function roundView(round: Round): RoundView {
+function isReady(room: LiveRoom, seat: Seat): boolean {
+  return seat.readyFor !== null && seat.readyFor === room.round?.id
+}
+
+function roundForStudent({ id, number, settings, clock, players }: Round, seat: Seat): RoundInList {
+  return { id, number, settings, phase: clock.phase, bestTurns: players.get(seat.id)?.best?.turns ?? null }
+}
+
+function setupTurns(room: LiveRoom, round: Round): readonly TurnName[] | null {
+  const setup = room.setupOf(round)
+  return setup?.kind === 'turns' ? setup.turns : null
+}
+
+function lastNudge({ nudges }: Round, seat: Seat): BenchView['nudge'] {
+  const given = nudges.get(seat.id) ?? []
+  const last = given.at(-1)
+  return last === undefined ? null : { number: given.length, nudge: last.nudge }
+}
+
+function handedInView({ handedIn }: Round, seat: Seat): BenchView['handedIn'] {
+  const judged = handedIn.get(seat.id)
+  return judged === undefined ? null : { turns: judged.turns, reached: judged.reached !== null }
+}
+
+export function roundView(round: Round): RoundView {
   return {
     id: round.id,
     number: round.number,
@@ -169,5 +270,7 @@ function seatView(room: LiveRoom, seat: Seat): SeatView {
     late: room.isLate(seat),
     pretend: seat.pretend,
     asksForHelp: seat.asksForHelp,
+    ready: isReady(room, seat),
+    pupilId: seat.pupilId,
   }
 }

@@ -27,6 +27,8 @@ export function makeCommitter(database: Database.Database): Committer {
       sql.addStep.run(known.key, entry.from + index, step, entry.momentMs, entry.atMs)
     }
     known.nSteps += entry.steps.length
+    const { kept, written } = entry.how
+    if (kept || written) sql.markTry.run(kept ? 1 : 0, written ? 1 : 0, known.key)
     return 'stored'
   }
 
@@ -82,8 +84,18 @@ export function makeCommitter(database: Database.Database): Committer {
         )
       case 'seat-joined':
         return changed(
-          sql.addSeat.run(entry.seatId, entry.roomId, entry.name, entry.tokenHash, entry.pretend ? 1 : 0, entry.atMs),
+          sql.addSeat.run(
+            entry.seatId,
+            entry.roomId,
+            entry.name,
+            entry.tokenHash,
+            entry.pretend ? 1 : 0,
+            entry.pupilId,
+            entry.atMs,
+          ),
         )
+      case 'seat-moved':
+        return changed(sql.moveSeat.run(entry.tokenHash, entry.seatId))
       case 'seat-renamed':
         return changed(sql.renameSeat.run(entry.name, entry.seatId))
       case 'seat-removed':
@@ -103,6 +115,37 @@ export function makeCommitter(database: Database.Database): Committer {
         return changed(sql.setRoom.run(JSON.stringify(entry.settings), entry.roomId))
       case 'room-locked':
         return changed(sql.lockRoom.run(entry.locked ? 1 : 0, entry.roomId))
+      case 'room-entry':
+        return changed(sql.setEntry.run(JSON.stringify(entry.entry), entry.roomId))
+      case 'room-plan':
+        return changed(sql.setPlan.run(entry.plan === null ? null : JSON.stringify(entry.plan), entry.roomId))
+      case 'room-deadline':
+        return changed(sql.setDeadline.run(entry.deadlineMs, entry.roomId))
+      case 'par-shown':
+        return changed(sql.showPar.run(entry.shown ? 1 : 0, entry.roundId))
+      case 'nudge':
+        return changed(
+          sql.addNudge.run(
+            entry.roundId,
+            entry.seatId,
+            entry.tryNumber,
+            entry.afterSteps,
+            JSON.stringify(entry.nudge),
+            entry.atMs,
+          ),
+        )
+      case 'handed-in':
+        return changed(
+          sql.handIn.run(entry.roundId, entry.seatId, entry.tryNumber, JSON.stringify(entry.steps), entry.atMs),
+        )
+      case 'plan-kept':
+        return changed(sql.keepPlan.run(entry.planId, entry.teacherId, JSON.stringify(entry.plan), entry.atMs))
+      case 'plan-removed':
+        return changed(sql.removePlan.run(entry.planId, entry.teacherId))
+      case 'roster-kept':
+        return changed(sql.keepRoster.run(entry.rosterId, entry.teacherId, JSON.stringify(entry.roster), entry.atMs))
+      case 'roster-removed':
+        return changed(sql.removeRoster.run(entry.rosterId, entry.teacherId))
       case 'room-closed':
         return changed(sql.closeRoom.run(entry.atMs, entry.roomId))
       case 'desk-session':
@@ -176,8 +219,28 @@ function statements(database: Database.Database) {
       'INSERT OR IGNORE INTO round (id, room_id, number, settings, start, drawn_ms) VALUES (?, ?, ?, ?, ?, ?)',
     ),
     addSeat: of(
-      'INSERT OR IGNORE INTO seat (id, room_id, name, token_hash, pretend, joined_ms) VALUES (?, ?, ?, ?, ?, ?)',
+      'INSERT OR IGNORE INTO seat (id, room_id, name, token_hash, pretend, pupil_id, joined_ms) VALUES (?, ?, ?, ?, ?, ?, ?)',
     ),
+    moveSeat: of('UPDATE seat SET token_hash = ? WHERE id = ? AND removed_ms IS NULL'),
+    markTry: of('UPDATE try SET kept = max(kept, ?), written = max(written, ?) WHERE key = ?'),
+    setEntry: of('UPDATE room SET entry = ? WHERE id = ?'),
+    setPlan: of('UPDATE room SET plan = ? WHERE id = ?'),
+    setDeadline: of('UPDATE room SET deadline_ms = ? WHERE id = ?'),
+    showPar: of('UPDATE round SET par_shown = ? WHERE id = ?'),
+    addNudge: of(
+      'INSERT INTO nudge (round_id, seat_id, try_number, after_steps, nudge, at_ms) VALUES (?, ?, ?, ?, ?, ?)',
+    ),
+    handIn: of(
+      'INSERT INTO handed_in (round_id, seat_id, try_number, steps, at_ms) VALUES (?, ?, ?, ?, ?) ON CONFLICT (round_id, seat_id) DO UPDATE SET try_number = excluded.try_number, steps = excluded.steps, at_ms = excluded.at_ms',
+    ),
+    keepPlan: of(
+      'INSERT INTO lesson_plan (id, teacher_id, plan, kept_ms) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET plan = excluded.plan, kept_ms = excluded.kept_ms WHERE lesson_plan.teacher_id = excluded.teacher_id',
+    ),
+    removePlan: of('DELETE FROM lesson_plan WHERE id = ? AND teacher_id = ?'),
+    keepRoster: of(
+      'INSERT INTO class_roster (id, teacher_id, roster, kept_ms) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET roster = excluded.roster, kept_ms = excluded.kept_ms WHERE class_roster.teacher_id = excluded.teacher_id',
+    ),
+    removeRoster: of('DELETE FROM class_roster WHERE id = ? AND teacher_id = ?'),
     renameSeat: of('UPDATE seat SET name = ? WHERE id = ? AND removed_ms IS NULL'),
     removeSeat: of("UPDATE seat SET removed_ms = ?, name = '', token_hash = '' WHERE id = ? AND removed_ms IS NULL"),
     forgetNames: of(

@@ -5,8 +5,16 @@
  */
 
 import { Worker } from 'node:worker_threads'
-import type { TeacherId } from '../../engine/contest/ids.ts'
-import { type DurableRecord, type Entry, type Outcome, SavingPaused, type StoredRoom } from './record.ts'
+import type { RoundId, TeacherId } from '../../engine/contest/ids.ts'
+import {
+  type DurableRecord,
+  type Entry,
+  type Outcome,
+  SavingPaused,
+  type StoredRoom,
+  type StoredRound,
+  type StoredShelf,
+} from './record.ts'
 import { UnusableData } from './sqlite-open.ts'
 import type { FromThread, ToThread } from './sqlite-thread-messages.ts'
 
@@ -74,6 +82,14 @@ class SqliteRecord implements DurableRecord {
 
   loadOpenRooms(): Promise<StoredRoom[]> {
     return this.#read((id) => ({ kind: 'read', id, what: 'open-rooms' }))
+  }
+
+  loadRound(roundId: RoundId): Promise<StoredRound | null> {
+    return this.#read((id) => ({ kind: 'read', id, what: 'round', roundId }))
+  }
+
+  loadShelf(): Promise<StoredShelf> {
+    return this.#read((id) => ({ kind: 'read', id, what: 'shelf' }))
   }
 
   teacherOfSession(tokenHash: string, openedSinceMs: number): Promise<TeacherId | null> {

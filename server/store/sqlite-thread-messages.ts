@@ -1,11 +1,12 @@
 /** What the server and the writer's thread say to each other, typed both ways. */
 
-import type { TeacherId } from '../../engine/contest/ids.ts'
-import type { Entry, Outcome, StoredRoom } from './record.ts'
+import type { RoundId, TeacherId } from '../../engine/contest/ids.ts'
+import type { Entry, Outcome, StoredRoom, StoredRound, StoredShelf } from './record.ts'
 
 export type ToThread =
   | { kind: 'commit'; entries: readonly Entry[] }
-  | { kind: 'read'; id: number; what: 'open-rooms' | 'last-alive' }
+  | { kind: 'read'; id: number; what: 'open-rooms' | 'last-alive' | 'shelf' }
+  | { kind: 'read'; id: number; what: 'round'; roundId: RoundId }
   | { kind: 'read'; id: number; what: 'teacher-of-session'; tokenHash: string; openedSinceMs: number }
   | { kind: 'close' }
 
@@ -15,5 +16,5 @@ export type FromThread =
   | { kind: 'unusable'; message: string }
   | { kind: 'committed'; outcomes: Outcome[]; tookMs: number }
   | { kind: 'commit-failed'; code: string; message: string }
-  | { kind: 'read'; id: number; value: StoredRoom[] | TeacherId | number | null }
+  | { kind: 'read'; id: number; value: StoredRoom[] | StoredRound | StoredShelf | TeacherId | number | null }
   | { kind: 'closed' }

@@ -11,7 +11,13 @@ import { makeReader } from './sqlite-read.ts'
 import type { FromThread, ToThread } from './sqlite-thread-messages.ts'
 
 /** Entries that take a name out of the record, or put another in its place. */
-const ERASING: ReadonlySet<Entry['kind']> = new Set(['seat-removed', 'seat-renamed', 'names-forgotten'])
+const ERASING: ReadonlySet<Entry['kind']> = new Set([
+  'seat-removed',
+  'seat-renamed',
+  'names-forgotten',
+  'roster-kept',
+  'roster-removed',
+])
 const ERASED_WITHIN_MS = 5_000
 
 const port = parentPort
@@ -42,7 +48,18 @@ try {
 
   const read = (message: Extract<ToThread, { kind: 'read' }>) => {
     if ('tokenHash' in message) return reader.teacherOfSession(message.tokenHash, message.openedSinceMs)
-    return message.what === 'open-rooms' ? reader.openRooms() : reader.lastAliveMs()
+    switch (message.what) {
+      case 'open-rooms':
+        return reader.openRooms()
+      case 'round':
+        return reader.round(message.roundId)
+      case 'shelf':
+        return reader.shelf()
+      case 'last-alive':
+        return reader.lastAliveMs()
+      default:
+        return message satisfies never
+    }
   }
 
   port.on('message', (message: ToThread) => {

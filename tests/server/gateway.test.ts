@@ -53,7 +53,7 @@ describe('messages', () => {
     ['no object', ['seat:join', 'hello'], 'message'],
     ['nothing at all', ['seat:join'], 'message'],
     ['two objects', ['clock:ask', {}, {}], 'message'],
-    ['a missing field', ['seat:join', { code: 'BADBAD' }], 'name'],
+    ['a missing field', ['seat:join', { name: 'Ada' }], 'code'],
     ['a field too many', ['clock:ask', { now: 1 }], 'message'],
     ['a number for a text', ['seat:join', { code: 1, name: 'Ada' }], 'code'],
     ['a text too long', ['seat:join', { code: 'BADBAD', name: 'x'.repeat(65) }], 'name'],

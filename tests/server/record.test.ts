@@ -23,6 +23,7 @@ import { formatStickers } from '../../engine/cube/stickers.ts'
 import type { DurableRecord, StepsEntry } from '../../server/store/record.ts'
 import { SQLITE_VERSION_MIN } from '../../server/store/sqlite-open.ts'
 import { openSqliteRecord } from '../../server/store/sqlite-record.ts'
+import { MIGRATIONS } from '../../server/store/sqlite-schema.ts'
 import { THREAD_FROM_SOURCE } from './support/a-server.ts'
 
 let dataDir: string
@@ -48,6 +49,7 @@ const steps = (from: number, ...numbers: number[]): StepsEntry => ({
   from,
   steps: numbers as Step[],
   late: false,
+  how: { kept: false, written: false },
   momentMs: 10,
   atMs: 20,
 })
@@ -62,7 +64,16 @@ async function aRoundOnRecord(): Promise<void> {
     settings: DEFAULT_ROUND_SETTINGS,
     atMs: 1,
   })
-  await record.write({ kind: 'seat-joined', seatId, roomId, name: 'Ada', tokenHash: 'h', pretend: false, atMs: 2 })
+  await record.write({
+    kind: 'seat-joined',
+    seatId,
+    roomId,
+    name: 'Ada',
+    tokenHash: 'h',
+    pretend: false,
+    pupilId: null,
+    atMs: 2,
+  })
   await record.write({
     kind: 'round-drawn',
     roundId,
@@ -83,8 +94,8 @@ describe('the record', () => {
     record = await open()
     const [room] = await record.loadOpenRooms()
     expect(room).toMatchObject({ roomId, code: 'BADBAD', seats: [{ seatId, name: 'Ada' }] })
-    expect(room.lastRound?.events).toEqual([{ kind: 'started', startsAtMs: 5 }])
-    expect(room.lastRound?.steps.map((each) => each.step)).toEqual([1, 2])
+    expect(room.held[0].events).toEqual([{ kind: 'started', startsAtMs: 5 }])
+    expect(room.held[0].steps.map((each) => each.step)).toEqual([1, 2])
   })
 
   test('[DU2] a step is stored only right behind the last one of its try: no gap, no second of one number', async () => {
@@ -95,22 +106,22 @@ describe('the record', () => {
     expect(await record.write(steps(1, 9))).toBe('conflict')
     expect(await record.write(steps(2, 9))).toBe('stored')
     const [room] = await record.loadOpenRooms()
-    expect(room.lastRound?.steps.map((each) => each.step)).toEqual([7, 8, 9])
+    expect(room.held[0].steps.map((each) => each.step)).toEqual([7, 8, 9])
   })
 
   test('[DU2] steps that are not stored open no try, and a try opens only behind the one before it', async () => {
     await aRoundOnRecord()
     expect(await record.write({ ...steps(3, 7), tryNumber: 2 })).toBe('conflict')
     expect(await record.write({ ...steps(0, 7), tryNumber: 3 })).toBe('conflict')
-    expect((await record.loadOpenRooms())[0].lastRound?.tries).toEqual([])
+    expect((await record.loadOpenRooms())[0].held[0].tries).toEqual([])
     expect(await record.write({ ...steps(0), tryNumber: 2 })).toBe('stored')
     expect(await record.write({ ...steps(0, 7), tryNumber: 4 })).toBe('conflict')
-    expect((await record.loadOpenRooms())[0].lastRound?.tries).toMatchObject([{ tryNumber: 2 }])
+    expect((await record.loadOpenRooms())[0].held[0].tries).toMatchObject([{ tryNumber: 2 }])
   })
 
   test('[DU17] an entry that fits no table costs the others of its commit nothing', async () => {
     await aRoundOnRecord()
-    const seat = { kind: 'seat-joined', tokenHash: 'h', pretend: false, atMs: 2 } as const
+    const seat = { kind: 'seat-joined', tokenHash: 'h', pretend: false, pupilId: null, atMs: 2 } as const
     const outcomes = await Promise.all([
       record.write(steps(0, 1)),
       record.write({ ...seat, seatId: 'seat-2' as SeatId, roomId: 'no-such-room' as RoomId, name: 'Bo' }),
@@ -122,7 +133,7 @@ describe('the record', () => {
     expect(record.saving).toBe(true)
     const [room] = await record.loadOpenRooms()
     expect(room.seats.map((each) => each.name)).toEqual(['Ada', 'Cy'])
-    expect(room.lastRound?.steps.map((each) => each.step)).toEqual([1, 2])
+    expect(room.held[0].steps.map((each) => each.step)).toEqual([1, 2])
   })
 
   test('[DU3] a round that has ended takes no clock event but being struck out, and then none', async () => {
@@ -157,7 +168,7 @@ describe('the record', () => {
     } as const
     const [other, code] = ['room-2' as RoomId, 'DADDAD' as RoomCode]
     await record.write({ ...anotherRoom, roomId: other, code, viewerKey: 'v2' })
-    const someoneJoined = { kind: 'seat-joined', tokenHash: 'h', pretend: false, atMs: 2 } as const
+    const someoneJoined = { kind: 'seat-joined', tokenHash: 'h', pretend: false, pupilId: null, atMs: 2 } as const
     await record.write({ ...someoneJoined, seatId: 'seat-2' as SeatId, roomId: other, name: 'Canaryname' })
     await record.write({ kind: 'room-closed', roomId: other, atMs: 1_000 })
     const holdsName = async () => {
@@ -292,7 +303,7 @@ describe('a data folder that cannot be used', () => {
     database.close()
     await expect(open()).rejects.toThrow(/newer version/)
     const back = new Database(join(dataDir, 'fairturn.sqlite'))
-    back.pragma('user_version = 1')
+    back.pragma(`user_version = ${MIGRATIONS.length}`)
     back.close()
     record = await open()
   })

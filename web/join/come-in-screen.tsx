@@ -1,40 +1,60 @@
 /**
- * The student's way in: a room code, a name, one button. With the code filled in by a QR code it is two actions.
- * A refusal stands beside the field that it is about, and the field takes the focus.
+ * The student's way in: a room code, then what the door of that room asks for (a name of one's own, one from the teacher's
+ * list, or none), and one button. With the code filled in by a QR code it is two actions. A refusal stands beside the field
+ * that it is about, and the field takes the focus.
  */
 
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import { Link } from 'wouter'
 import { ROOM_CODE_LENGTH, readRoomCode } from '../../engine/contest/room-code.ts'
 import { readStudentName } from '../../engine/contest/student-name.ts'
+import type { Answer } from '../../engine/wire/from-browser.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
+import type { Door } from '../../engine/wire/views.ts'
+import type { JoinWish } from '../live/bench-live.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { Button } from '../ui/button.tsx'
 import { ThemeChoice } from '../ui/theme-choice.tsx'
+import { AskToMove } from './ask-to-move.tsx'
 import { CodeField } from './code-field.tsx'
 import styles from './come-in-screen.module.css'
+import { FieldWords, type Refused } from './field-words.tsx'
 import { makeNickname, pickInBrowser } from './nickname.ts'
+import { PickName } from './pick-name.tsx'
 import { type RefusedField, refusedField } from './refused-field.ts'
+import { TypeName } from './type-name.tsx'
 import { codeInPastedText } from './typed-code.ts'
+import { useDoor } from './use-door.ts'
 
 type ComeInScreenProps = {
   /** The code of the address, when the page was opened by a QR code or a link. */
-  codeInAddress: string | null
-  /** Answers null when the student is seated. */
-  join: (code: string, name: string) => Promise<Refusal | null>
+  readonly codeInAddress: string | null
+  readonly askDoor: (code: string) => Promise<Answer<Door>>
+  /** Answers null when the student is seated, or waits at the door. */
+  readonly join: (wish: JoinWish) => Promise<Refusal | null>
+  /** The teacher has not opened the door. */
+  readonly turnedAway: boolean
 }
 
-type Refused = { readonly field: RefusedField; readonly words: string }
+/** What is known of the name: typed, or picked from the list. */
+type Named = { readonly name?: string; readonly pupilId?: string }
 
-export function ComeInScreen({ codeInAddress, join }: ComeInScreenProps) {
+export function ComeInScreen({ codeInAddress, askDoor, join, turnedAway }: ComeInScreenProps) {
   const { t } = useTranslation()
-  const ids = { code: useId(), codeHelp: useId(), name: useId(), nameHelp: useId() }
+  const ids = { code: useId(), codeHelp: useId() }
   const codeField = useRef<HTMLInputElement>(null)
   const nameField = useRef<HTMLInputElement>(null)
   const [letters, setLetters] = useState(() => codeInPastedText(codeInAddress ?? ''))
   const [name, setName] = useState(() => makeNickname(t, pickInBrowser))
+  const [pupilId, setPupilId] = useState<string | null>(null)
   const [refused, setRefused] = useState<Refused | null>(null)
+  const [taken, setTaken] = useState<(Named & { readonly shown: string }) | null>(null)
   const [busy, setBusy] = useState(false)
+  const code = letters.length < ROOM_CODE_LENGTH ? null : readRoomCode(letters)
+  const { door, lookAgain } = useDoor(code, askDoor)
+  const way = door?.names ?? 'typed'
+  const picked = door?.pupils.find((pupil) => pupil.pupilId === pupilId) ?? null
 
   useEffect(() => {
     // A keyboard that pops up by itself hides half a phone, so only a page with a real one starts in the field.
@@ -46,29 +66,46 @@ export function ComeInScreen({ codeInAddress, join }: ComeInScreenProps) {
     if (field === 'code') codeField.current?.focus()
     if (field === 'name') nameField.current?.focus()
   }
+  const forgive = (field: RefusedField) => {
+    if (refused?.field === field) setRefused(null)
+  }
 
-  const goIn = async (event: FormEvent) => {
+  const knock = async (wish: Named & { readonly moves?: boolean }, shown: string) => {
+    setRefused(null)
+    setTaken(null)
+    setBusy(true)
+    const refusal = await join({ code: letters, ...wish })
+    setBusy(false)
+    if (refusal === null) return
+    lookAgain()
+    if (refusal.code === 'name/taken') setTaken({ ...wish, shown })
+    refuse(refusedField(refusal.code), refusalWords(t, refusal))
+  }
+
+  const goIn = (event: FormEvent) => {
     event.preventDefault()
     if (busy) return
     if (letters.length < ROOM_CODE_LENGTH) return refuse('code', t('join:codeIncomplete'))
-    const code = readRoomCode(letters)
     if (code === null) return refuse('code', t('join:codeImpossible'))
+    if (way === 'given') return void knock({}, '')
+    if (way === 'roster') {
+      if (picked === null) return refuse('name', t('join:pickFirst'))
+      return void knock({ pupilId: picked.pupilId }, picked.name)
+    }
     const read = readStudentName(name)
     if (!read.ok) return refuse('name', refusalWords(t, read.error))
-    setRefused(null)
-    setBusy(true)
-    const refusal = await join(code, read.value)
-    setBusy(false)
-    if (refusal !== null) refuse(refusedField(refusal.code), refusalWords(t, refusal))
+    void knock({ name: read.value }, read.value)
   }
 
+  const shownName = way === 'given' ? '' : way === 'roster' ? (picked?.name ?? '') : name.trim()
   return (
     <main className={styles.page}>
-      <form className={styles.form} onSubmit={(event) => void goIn(event)} noValidate>
+      <form className={styles.form} onSubmit={goIn} noValidate>
         <header className={styles.head}>
           <h1>{t('join:title')}</h1>
           <ThemeChoice />
         </header>
+        {turnedAway && <p className={styles.notice}>{t('join:turnedAway')}</p>}
 
         <div className={styles.part}>
           <label className={styles.label} htmlFor={ids.code}>
@@ -82,71 +119,65 @@ export function ComeInScreen({ codeInAddress, join }: ComeInScreenProps) {
             describedBy={ids.codeHelp}
             onChange={(next) => {
               setLetters(next)
-              if (refused?.field === 'code') setRefused(null)
+              setPupilId(null)
+              forgive('code')
             }}
           />
           <FieldWords id={ids.codeHelp} field="code" refused={refused} help={t('join:roomCodeHelp')} />
         </div>
 
-        <div className={styles.part}>
-          <label className={styles.label} htmlFor={ids.name}>
-            {t('join:whoAreYou')}
-          </label>
-          <input
-            ref={nameField}
-            id={ids.name}
-            className={styles.nameField}
-            value={name}
-            autoComplete="off"
-            autoCapitalize="words"
-            spellCheck={false}
-            enterKeyHint="go"
-            aria-invalid={refused?.field === 'name'}
-            aria-describedby={ids.nameHelp}
-            onFocus={(event) => event.currentTarget.select()}
-            onChange={(event) => {
-              setName(event.currentTarget.value)
-              if (refused?.field === 'name') setRefused(null)
+        {way === 'typed' && (
+          <TypeName
+            field={nameField}
+            name={name}
+            refused={refused}
+            onChange={(next) => {
+              setName(next)
+              setTaken(null)
+              forgive('name')
+            }}
+            onAnother={() => {
+              setName(makeNickname(t, pickInBrowser))
+              setTaken(null)
+              forgive('name')
             }}
           />
-          <div className={styles.underName}>
-            <FieldWords id={ids.nameHelp} field="name" refused={refused} help={t('join:nameHelp')} />
-            <Button
-              look="quiet"
-              icon="again"
-              onClick={() => {
-                setName(makeNickname(t, pickInBrowser))
-                if (refused?.field === 'name') setRefused(null)
-              }}
-            >
-              {t('join:anotherName')}
-            </Button>
-          </div>
-        </div>
+        )}
+        {way === 'roster' && door !== null && (
+          <PickName
+            pupils={door.pupils}
+            picked={pupilId}
+            refused={refused}
+            onPick={(next) => {
+              setPupilId(next)
+              setTaken(null)
+              forgive('name')
+            }}
+          />
+        )}
+        {way === 'given' && <p className={styles.given}>{t('join:nameIsGiven')}</p>}
+        {taken !== null && (
+          <AskToMove
+            name={taken.shown}
+            onAsk={() => {
+              const { shown, ...wish } = taken
+              void knock({ ...wish, moves: true }, shown)
+            }}
+          />
+        )}
 
         <div className={styles.go}>
           <FieldWords field="page" refused={refused} help="" />
           <Button type="submit" look="accent" size="large" wide aria-disabled={busy}>
-            <span className={styles.goWords}>{busy ? t('join:goingIn') : goWords(t, name)}</span>
+            <span className={styles.goWords}>
+              {busy ? t('join:goingIn') : shownName === '' ? t('join:goIn') : t('join:goInAs', { name: shownName })}
+            </span>
           </Button>
+          <Link href="/practice" className={styles.alone}>
+            {t('practice:link')}
+          </Link>
         </div>
       </form>
     </main>
-  )
-}
-
-function goWords(t: ReturnType<typeof useTranslation>['t'], name: string): string {
-  const trimmed = name.trim()
-  return trimmed === '' ? t('join:goIn') : t('join:goInAs', { name: trimmed })
-}
-
-/** The help of a field, or in its place why it was refused; always in the page, so that a change is heard. */
-function FieldWords(props: { id?: string; field: RefusedField; refused: Refused | null; help: string }) {
-  const { id, field, refused, help } = props
-  const isRefused = refused?.field === field
-  return (
-    <p id={id} className={isRefused ? styles.refusal : styles.help} aria-live="assertive">
-      {isRefused ? refused.words : help}
-    </p>
   )
 }

@@ -6,6 +6,7 @@ import { useLocation } from 'wouter'
 import { beginBench, benchActs, useBench } from '../live/bench-live.ts'
 import { AwayLine } from '../parts/away-line.tsx'
 import { Waiting } from '../parts/waiting.tsx'
+import { AtTheDoor } from './at-the-door.tsx'
 import { ComeInScreen } from './come-in-screen.tsx'
 import { keepCodeLetters } from './typed-code.ts'
 
@@ -18,7 +19,7 @@ type ComeInProps = {
 export default function ComeIn({ codeInAddress, whenSeated }: ComeInProps) {
   const { t } = useTranslation()
   const [, goTo] = useLocation()
-  const { status, outOfDate } = useBench()
+  const { status, outOfDate, turnedAway } = useBench()
   const isSeated = status === 'seated' || status === 'away' || status === 'gone'
 
   useEffect(() => beginBench(codeInAddress === null ? null : keepCodeLetters(codeInAddress)), [codeInAddress])
@@ -31,10 +32,15 @@ export default function ComeIn({ codeInAddress, whenSeated }: ComeInProps) {
   return (
     <>
       <AwayLine away={false} outOfDate={outOfDate} />
-      {status === 'connecting' ? (
-        <Waiting words={t('common:connecting')} />
-      ) : (
-        <ComeInScreen codeInAddress={codeInAddress} join={benchActs.join} />
+      {status === 'connecting' && <Waiting words={t('common:connecting')} />}
+      {status === 'waiting' && <AtTheDoor onGiveUp={benchActs.giveUp} />}
+      {status === 'seatless' && (
+        <ComeInScreen
+          codeInAddress={codeInAddress}
+          askDoor={benchActs.askDoor}
+          join={benchActs.join}
+          turnedAway={turnedAway}
+        />
       )}
     </>
   )

@@ -1,7 +1,7 @@
 /** Puts a tick's lanes into a view. Pure. */
 
 import type { Lane } from '../../engine/contest/rank-board.ts'
-import type { Tick } from '../../engine/wire/views.ts'
+import type { DeskTick, DeskView, Tick } from '../../engine/wire/views.ts'
 
 /** @returns the new view, or null when a tick is missing in between: then the whole view has to be asked for */
 export function applyTick<View extends { readonly version: number; readonly lanes: readonly Lane[] }>(
@@ -14,6 +14,14 @@ export function applyTick<View extends { readonly version: number; readonly lane
   const changed = new Map(tick.lanes.map((lane) => [lane.seatId, lane]))
   const lanes = view.lanes.map((lane) => changed.get(lane.seatId) ?? lane)
   return { ...view, version: tick.version, lanes, ...reachedOf(view, tick) }
+}
+
+/** The same for the desk, which sees the cubes as well. */
+export function applyDeskTick(view: DeskView, tick: DeskTick): DeskView | null {
+  const next = applyTick(view, tick)
+  if (next === null || tick.cells.length === 0 || tick.version <= view.version) return next
+  const changed = new Map(tick.cells.map((cell) => [cell.seatId, cell]))
+  return { ...next, cells: next.cells.map((cell) => changed.get(cell.seatId) ?? cell) }
 }
 
 function reachedOf(view: object, tick: Tick): object {

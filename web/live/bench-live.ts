@@ -3,9 +3,12 @@
  * can do. The turns themselves are kept and sent by bench-tries.ts.
  */
 
-import { type Step, TAKE_BACK } from '../../engine/contest/steps.ts'
+import type { RoundId } from '../../engine/contest/ids.ts'
+import { hintStep, type Step, TAKE_BACK } from '../../engine/contest/steps.ts'
+import type { HintLevel } from '../../engine/method/way/hint-level.ts'
+import type { Answer, MessageName, Sent } from '../../engine/wire/from-browser.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import type { BenchView } from '../../engine/wire/views.ts'
+import type { BenchView, Door } from '../../engine/wire/views.ts'
 import { useBench } from './bench-state.ts'
 import { addSteps, beginTries, forgetTries, isPlayable, openNextTry, showView } from './bench-tries.ts'
 import { forgetEverything, rememberedSeat, rememberSeat } from './device-memory.ts'
@@ -21,6 +24,8 @@ let token: string | null = null
 /** The secret of a seat that has been asked for and not been answered. */
 let ownSecret: string | null = null
 let isBegun = false
+/** What was said at the door at which this page waits; null when it waits at none. */
+let knocks: JoinWish | null = null
 /** A wish for help, or for no more of it, that the server has yet to hear; and the round in which it was made. */
 let helpWish: { readonly wanted: boolean; readonly roundId: string | null } | null = null
 
@@ -35,7 +40,7 @@ export function beginBench(code: string | null): void {
   const seat = rememberedSeat()
   if (seat !== null && (code === null || seat.code === code)) token = seat.token
   beginTries(resume)
-  followConnection({ onConnected: resume, onLost, onOutOfDate: () => useBench.setState({ outOfDate: true }) })
+  followConnection({ onConnected: comeBack, onLost, onOutOfDate: () => useBench.setState({ outOfDate: true }) })
   followServerClock()
   socket.on('bench', (view) => {
     // A last view may still come in after the seat was given up.
@@ -45,26 +50,55 @@ export function beginBench(code: string | null): void {
     if (reason !== 'taken-over') forgetSeat()
     useBench.setState({ status: 'gone', gone: reason })
   })
+  socket.on('seat:let-in', ({ token: own, bench }) => {
+    if (useBench.getState().status === 'waiting') sitDown(own, bench)
+  })
+  socket.on('seat:turned-away', () => {
+    knocks = null
+    ownSecret = null
+    useBench.setState({ status: 'seatless', turnedAway: true })
+  })
+  socket.on('shown:at', ({ version, at }) => {
+    const { view } = useBench.getState()
+    if (view?.showing?.version === version) useBench.setState({ view: { ...view, showing: { ...view.showing, at } } })
+  })
+  socket.on('delay:ask', (_message, answer) => answer())
   if (token === null) useBench.setState({ status: 'seatless' })
   else void connect()
 }
 
+/** How a student comes in. */
+export type JoinWish = {
+  readonly code: string
+  readonly name?: string
+  readonly pupilId?: string
+  /** "That is me, on another device." */
+  readonly moves?: boolean
+}
+
 export const benchActs = {
-  /** @returns null when seated */
-  async join(code: string, name: string): Promise<Refusal | null> {
+  /** @returns what the door of the room asks for */
+  async askDoor(code: string): Promise<Answer<Door>> {
+    const unreachable = await connect()
+    if (unreachable !== null) return { ok: false, error: unreachable }
+    const answer = await ask('room:ask', { code })
+    return answer.ok ? { ok: true, value: answer.value.door } : answer
+  },
+
+  /** @returns null when seated, or waiting at the door */
+  async join(wish: JoinWish): Promise<Refusal | null> {
     const unreachable = await connect()
     if (unreachable !== null) return unreachable
-    // Kept until there is an answer that seats us: asked again, the wish finds the seat that it may have taken already.
-    ownSecret ??= newOwnSecret()
-    const answer = await ask('seat:join', { code, name, token: ownSecret })
-    if (!answer.ok) return answer.error
+    useBench.setState({ turnedAway: false })
+    return knock(wish)
+  },
+
+  /** Waits at the door no longer. */
+  giveUp(): void {
+    knocks = null
     ownSecret = null
-    // Turns that another student left on this device must not go out for this one.
-    forgetSeat()
-    token = answer.value.token
-    rememberSeat({ token, code: answer.value.bench.room.code })
-    takeSeat(answer.value.bench)
-    return null
+    useBench.setState({ status: 'seatless' })
+    void ask('seat:give-up', {})
   },
 
   turn(steps: readonly Step[]): void {
@@ -75,6 +109,37 @@ export const benchActs = {
     const { view, mine } = useBench.getState()
     const isAllowed = view?.round?.settings.takeBack === true && mine !== null && mine.standing.length > 0
     if (mayTurn() && isAllowed) addSteps([TAKE_BACK])
+  },
+
+  /** Asks for a hint: a step like any other, so that it is on record at its place. */
+  askForHint(level: HintLevel): void {
+    const most = useBench.getState().view?.round?.settings.hints ?? 0
+    if (mayTurn() && level <= most) addSteps([hintStep(level)])
+  },
+
+  /** Sends a solution that was made on a real cube and written down: a try of its own. */
+  sendWritten(steps: readonly Step[]): void {
+    const { view, mine } = useBench.getState()
+    if (!isPlayable() || mine === null) return
+    const isBegun = mine.steps.length > 0
+    if (isBegun && view?.round?.settings.tries !== 'many') return
+    if (isBegun) openNextTry()
+    addSteps(steps, true)
+  },
+
+  /** "My cube is ready": a real cube shows the start. */
+  sayReady(ready: boolean): void {
+    const { view } = useBench.getState()
+    if (view?.round == null) return
+    useBench.setState({ view: { ...view, me: { ...view.me, ready } } })
+    void tell('cube:ready', { roundId: view.round.id, ready })
+  },
+
+  /** In a take-home room: plays another of its rounds. */
+  async chooseRound(roundId: RoundId): Promise<void> {
+    const answer = await ask('round:choose', { roundId })
+    if (answer.ok) showView(answer.value.bench)
+    else useBench.setState({ refusal: answer.error })
   },
 
   startAgain(): void {
@@ -106,6 +171,46 @@ export const benchActs = {
   dismiss(): void {
     useBench.setState({ refusal: null })
   },
+}
+
+/** Comes in, or waits at the door. Kept until there is an answer, and said again on a new connection. */
+async function knock(wish: JoinWish): Promise<Refusal | null> {
+  // Kept until there is an answer that seats us: asked again, the wish finds the seat that it may have taken already.
+  ownSecret ??= newOwnSecret()
+  const answer = await ask('seat:join', { ...wish, token: ownSecret })
+  if (!answer.ok) return answer.error
+  if (answer.value.kind === 'waiting') {
+    knocks = wish
+    useBench.setState({ status: 'waiting' })
+  } else sitDown(answer.value.token, answer.value.bench)
+  return null
+}
+
+function sitDown(own: string, bench: BenchView): void {
+  ownSecret = null
+  knocks = null
+  // Turns that another student left on this device must not go out for this one.
+  forgetSeat()
+  token = own
+  const { code, deadlineMs } = bench.room
+  rememberSeat({ token: own, code, deadlineMs })
+  takeSeat(bench)
+}
+
+const knockAgain = keepTrying(async () => {
+  if (knocks === null) return null
+  const refusal = await knock(knocks)
+  if (refusal === null || !socket.connected) return null
+  if (refusal.code === 'server/going-away' || refusal.code === 'wire/too-fast') return pauseAfter(refusal)
+  knocks = null
+  useBench.setState({ status: 'seatless', refusal })
+  return null
+})
+
+/** Says something of which nothing hangs but itself, and shows why, should it be refused. */
+async function tell<Name extends MessageName>(name: Name, message: Sent<Name>): Promise<void> {
+  const answer = await ask(name, message)
+  if (!answer.ok && answer.error.code !== 'server/going-away') useBench.setState({ refusal: answer.error })
 }
 
 /** Takes the seat with the token; tried again while the server has no answer to it. */
@@ -149,6 +254,11 @@ async function sayHelpWish(): Promise<void> {
   if (helpWish !== wish || (!answer.ok && answer.error.code === 'server/going-away')) return
   helpWish = null
   if (!answer.ok) useBench.setState({ refusal: answer.error })
+}
+
+function comeBack(): void {
+  if (token === null) knockAgain()
+  else resume()
 }
 
 function onLost(): void {

@@ -7,8 +7,8 @@ import type { BenchView } from '../../engine/wire/views.ts'
 import type { LocalTry } from './local-try.ts'
 
 export type BenchLive = {
-  /** `away`: seated, but without a connection just now; turning goes on and turns wait. */
-  readonly status: 'connecting' | 'seatless' | 'seated' | 'away' | 'gone'
+  /** `waiting`: at the door, until the teacher opens it. `away`: seated, but without a connection just now; turning goes on and turns wait. */
+  readonly status: 'connecting' | 'seatless' | 'waiting' | 'seated' | 'away' | 'gone'
   readonly view: BenchView | null
   /** Null while there is no round. */
   readonly mine: LocalTry | null
@@ -16,6 +16,8 @@ export type BenchLive = {
   readonly outOfDate: boolean
   /** Turns of this round reached the server after its end and do not count. */
   readonly cameTooLate: boolean
+  /** The teacher did not open the door. */
+  readonly turnedAway: boolean
   /** The last refusal that concerns the child; cleared by dismiss(). */
   readonly refusal: Refusal | null
 }
@@ -27,5 +29,6 @@ export const useBench = create<BenchLive>(() => ({
   gone: null,
   outOfDate: false,
   cameTooLate: false,
+  turnedAway: false,
   refusal: null,
 }))

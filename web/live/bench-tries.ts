@@ -24,6 +24,7 @@ import {
   outboxFromView,
   showTry,
   type TurnsMessage,
+  tryToHandIn,
   withNextTry,
   withoutNews,
   withSteps,
@@ -36,6 +37,9 @@ const SAID_ELSEWHERE: ReadonlySet<string> = new Set(['contest/round-over', 'cont
 
 /** The signal of the server and the page's guess of it may be a little apart. */
 const RETRY_SIGNAL_MS = 120
+
+/** A lost connection comes back, or a reload has taken the page away. */
+const HAND_IN_ATTEMPTS_MAX = 60
 
 /** A fault of the server's own may pass. After so many in a row it is these turns that it cannot take. */
 const FAULTS_IN_A_ROW_MAX = 3
@@ -79,12 +83,13 @@ export function forgetTries(): void {
   reached = null
 }
 
-export function addSteps(steps: readonly Step[]): void {
+/** @param written they were made on a real cube and written down */
+export function addSteps(steps: readonly Step[], written = false): void {
   if (outbox === null) return
   const held = currentTry(outbox).steps.length
   if (held + steps.length > TRY_STEPS_MAX)
     useBench.setState({ refusal: { code: 'contest/too-many-turns', max: TRY_STEPS_MAX, held } })
-  else keep(withSteps(outbox, steps))
+  else keep(withSteps(outbox, steps, { kept: useBench.getState().status === 'away', written }))
 }
 
 export function openNextTry(): void {
@@ -136,7 +141,9 @@ async function sendNews(): Promise<void> {
       const message = nextMessage(outbox, MESSAGE_STEPS_MAX)
       if (message === null) return
       const { roundId } = outbox
-      const answer = await ask('turns:send', { roundId, ...message, steps: message.steps.map(stepName) })
+      const { kept, written, ...turns } = message
+      const how = { ...(kept ? { kept } : {}), ...(written ? { written } : {}) }
+      const answer = await ask('turns:send', { roundId, ...turns, ...how, steps: message.steps.map(stepName) })
       // The next round, or another seat, came while this was on its way: what it has may have to be sent.
       if (outbox?.roundId !== roundId) continue
       if (answer.ok) {
@@ -196,8 +203,21 @@ function goOnAfter(sent: Outbox, refusal: Refusal, message: TurnsMessage): numbe
       break
   }
   nFaultsInARow = 0
+  if (refusal.code === 'contest/round-over') void handInLate(sent)
   giveUp(sent, refusal, message)
   return null
+}
+
+/** What was played without a connection and comes in after the end is judged all the same, beside the ranking. */
+async function handInLate(sent: Outbox): Promise<void> {
+  const late = tryToHandIn(sent)
+  if (late === null) return
+  const message = { roundId: sent.roundId, tryNumber: late.number, steps: late.steps.map(stepName) }
+  for (let attempt = 0; attempt < HAND_IN_ATTEMPTS_MAX; attempt++) {
+    const answer = await ask('turns:hand-in', message)
+    if (answer.ok || (answer.error.code !== 'server/going-away' && answer.error.code !== 'store/saving-paused')) return
+    await new Promise((resolve) => setTimeout(resolve, RETRY_MS))
+  }
 }
 
 /** The server's record decides: take what it holds. */

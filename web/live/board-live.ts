@@ -30,6 +30,10 @@ export function enterAsViewer(viewerKey: string): void {
   })
   followServerClock()
   socket.on('board', (view) => useBoard.setState({ view }))
+  socket.on('shown:at', ({ version, at }) => {
+    const { view } = useBoard.getState()
+    if (view?.showing?.version === version) useBoard.setState({ view: { ...view, showing: { ...view.showing, at } } })
+  })
   socket.on('tick', (tick) => {
     const { view } = useBoard.getState()
     if (view === null) return

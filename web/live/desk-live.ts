@@ -2,12 +2,17 @@
 
 import { create } from 'zustand'
 import type { RoomId, RoundId, SeatId } from '../../engine/contest/ids.ts'
+import type { Nudge } from '../../engine/contest/nudges.ts'
+import type { LessonPlan } from '../../engine/contest/plans/lesson-plan.ts'
+import type { RoomEntry } from '../../engine/contest/room-entry.ts'
+import type { ClassRoster } from '../../engine/contest/rosters/class-roster.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
-import type { Answer, MessageName, Sent } from '../../engine/wire/from-browser.ts'
+import type { Answer, Answers, MessageName, Sent } from '../../engine/wire/from-browser.ts'
 import { DESK_ENTER_PATH } from '../../engine/wire/places.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import type { DeskHome, DeskView } from '../../engine/wire/views.ts'
-import { applyTick } from './apply-tick.ts'
+import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
+import type { DeskHome, DeskView, ReviewView, Shelf, TryLook } from '../../engine/wire/views.ts'
+import { applyDeskTick } from './apply-tick.ts'
 import { keepTrying, pauseAfter } from './keep-trying.ts'
 import { followServerClock } from './server-clock.ts'
 import { ask, followConnection, socket } from './socket.ts'
@@ -15,6 +20,8 @@ import { ask, followConnection, socket } from './socket.ts'
 export type DeskLive = {
   readonly status: 'connecting' | 'signed-out' | 'ready' | 'away'
   readonly home: DeskHome | null
+  /** Lesson plans and rosters. */
+  readonly shelf: Shelf
   /** The watched room. */
   readonly view: DeskView | null
   readonly refusal: Refusal | null
@@ -24,10 +31,14 @@ export type DeskLive = {
 export const useDesk = create<DeskLive>(() => ({
   status: 'connecting',
   home: null,
+  shelf: { plans: [], rosters: [] },
   view: null,
   refusal: null,
   outOfDate: false,
 }))
+
+/** Before the first turn, at the first way, nothing pointed at. */
+const SHOWING_BEGINS: ShowingAt = { at: 0, chosen: 0, pointer: null }
 
 let isBegun = false
 let watched: RoomId | null = null
@@ -51,10 +62,11 @@ export function beginDesk(): void {
     if (view.room.id === watched)
       useDesk.setState({ view: wished === null ? view : { ...view, settings: wished.settings } })
   })
-  socket.on('tick', (tick) => {
+  socket.on('shelf', (shelf) => useDesk.setState({ shelf }))
+  socket.on('desk:tick', (tick) => {
     const { view } = useDesk.getState()
     if (view === null) return
-    const next = applyTick(view, tick)
+    const next = applyDeskTick(view, tick)
     if (next !== null) useDesk.setState({ view: next })
     else lookAgain()
   })
@@ -119,6 +131,60 @@ export const deskActs = {
       if (await say('room:close', { roomId })) deskActs.stopWatching()
     }),
 
+  setEntry: (entry: RoomEntry) => inRoom((roomId) => say('room:entry', { roomId, entry })),
+  answerKnock: (knockId: string, letIn: boolean) => inRoom((roomId) => say('knock:answer', { roomId, knockId, letIn })),
+
+  usePlan: (plan: LessonPlan | null) => inRoom((roomId) => say('room:use-plan', { roomId, plan })),
+  goToPart: (at: number) => inRoom((roomId) => say('room:plan-at', { roomId, at })),
+  takeHome: (rounds: readonly RoundSettings[], deadlineMs: number) =>
+    inRoom((roomId) => say('room:take-home', { roomId, rounds: [...rounds], deadlineMs })),
+  lookAtRound: (roundId: RoundId) => inRoom((roomId) => say('room:look-at', { roomId, roundId })),
+
+  /** @returns the identifier under which it is kept; null when it was refused */
+  async keepPlan(plan: LessonPlan, planId: string | null): Promise<string | null> {
+    const kept = await wish('plan:keep', { planId, plan })
+    return kept?.planId ?? null
+  },
+  removePlan: (planId: string) => say('plan:remove', { planId }),
+  async keepRoster(roster: ClassRoster, rosterId: string | null): Promise<string | null> {
+    const kept = await wish('roster:keep', { rosterId, roster })
+    return kept?.rosterId ?? null
+  },
+  removeRoster: (rosterId: string) => say('roster:remove', { rosterId }),
+
+  /** What a student has turned so far; null when it was refused, which is shown. */
+  async lookAt(seatId: SeatId): Promise<TryLook | null> {
+    const at = roundAt()
+    return at === null ? null : ((await wish('seat:look', { ...at, seatId }))?.look ?? null)
+  },
+  nudge: (to: 'all' | readonly SeatId[], nudge: Nudge) =>
+    inRound((roomId, roundId) => say('nudge:send', { roomId, roundId, to: to === 'all' ? to : [...to], nudge })),
+
+  /** Shows the class something, or nothing any more. */
+  show: (shown: Shown | null, at: ShowingAt = SHOWING_BEGINS) =>
+    inRoom((roomId, view) => {
+      const version = (view.showing?.version ?? 0) + 1
+      useDesk.setState({ view: { ...view, showing: shown === null ? null : { version, shown, at } } })
+      return say('show:whole', { roomId, shown, at })
+    }),
+  /** How far it goes; shown here at once, and sent as often as a screen can follow. */
+  showAt: (at: ShowingAt) =>
+    inRoom((roomId, view) => {
+      if (view.showing === null) return
+      useDesk.setState({ view: { ...view, showing: { ...view.showing, at } } })
+      sendShowingAt(roomId, at)
+    }),
+  /** All solutions of a round; null when it was refused, which is shown. */
+  async review(roundId: RoundId): Promise<ReviewView | null> {
+    const roomId = useDesk.getState().view?.room.id
+    if (roomId === undefined) return null
+    return (await wish('review:ask', { roomId, roundId }))?.review ?? null
+  },
+
+  /** Deals the next round for real cubes, without its signal. */
+  deal: () => inRoom((roomId, view) => say('round:deal', { roomId, number: view.nRounds + 1 })),
+  /** Gives the signal of a round that is dealt. */
+  giveSignal: () => inRoom((roomId, view) => say('round:start', { roomId, number: view.nRounds })),
   start: () => inRoom((roomId, view) => say('round:start', { roomId, number: view.nRounds + 1 })),
   pause: () => inRound((roomId, roundId) => say('round:pause', { roomId, roundId })),
   resume: () => inRound((roomId, roundId) => say('round:resume', { roomId, roundId })),
@@ -139,12 +205,12 @@ export const deskActs = {
 const enter = keepTrying(async () => {
   const answer = await ask('desk:enter', {})
   if (answer.ok) {
-    useDesk.setState({ status: 'ready', home: answer.value.home })
+    useDesk.setState({ status: 'ready', home: answer.value.home, shelf: answer.value.shelf })
     lookAgain()
     return null
   }
   if (answer.error.code === 'desk/not-signed-in') {
-    useDesk.setState({ status: 'signed-out', home: null, view: null })
+    useDesk.setState({ status: 'signed-out', home: null, shelf: { plans: [], rosters: [] }, view: null })
     socket.disconnect()
     return null
   }
@@ -166,6 +232,32 @@ const lookAgain = keepTrying(async () => {
   else if (socket.connected) return pauseAfter(answer.error)
   return null
 })
+
+/** The showing goes out at most ten times a second, the last of it always. */
+const SHOWING_EVERY_MS = 100
+let showingTimer: ReturnType<typeof setTimeout> | null = null
+let showingNext: { readonly roomId: RoomId; readonly at: ShowingAt } | null = null
+
+function sendShowingAt(roomId: RoomId, at: ShowingAt): void {
+  showingNext = { roomId, at }
+  showingTimer ??= setTimeout(() => {
+    showingTimer = null
+    if (showingNext !== null) void say('show:at', showingNext)
+    showingNext = null
+  }, SHOWING_EVERY_MS)
+}
+
+function roundAt(): { readonly roomId: RoomId; readonly roundId: RoundId } | null {
+  const { view } = useDesk.getState()
+  return view === null || view.round === null ? null : { roomId: view.room.id, roundId: view.round.id }
+}
+
+/** Sends a wish of the teacher and shows why, should it be refused. @returns the answer; null when it was refused */
+async function wish<Name extends MessageName>(name: Name, message: Sent<Name>): Promise<Answers[Name] | null> {
+  const answer = await ask(name, message)
+  useDesk.setState({ refusal: answer.ok ? null : answer.error })
+  return answer.ok ? answer.value : null
+}
 
 /** Sends a wish of the teacher and shows why, should it be refused. @returns whether it was granted */
 async function say<Name extends MessageName>(name: Name, message: Sent<Name>): Promise<boolean> {

@@ -10,17 +10,24 @@ import type { HeldTry, Outbox } from './local-try.ts'
 const SEAT = 'fairturn.seat'
 const TURNS = 'fairturn.turns'
 const KEPT_MS_MAX = 12 * 60 * 60_000
+/** A seat in a take-home room is kept until the room closes, and a day longer. */
+const DAY_MS = 24 * 60 * 60_000
 
-export type RememberedSeat = { readonly token: string; readonly code: string }
+export type RememberedSeat = {
+  readonly token: string
+  readonly code: string
+  /** Of a take-home room, which is played for days. */
+  readonly deadlineMs: number | null
+}
 
 export function rememberSeat(seat: RememberedSeat): void {
   write(SEAT, seat)
 }
 
 export function rememberedSeat(): RememberedSeat | null {
-  const seat = read(SEAT) as Partial<RememberedSeat> | null
+  const seat = read(SEAT, deadlineOf) as Partial<RememberedSeat> | null
   return typeof seat?.token === 'string' && typeof seat.code === 'string'
-    ? { token: seat.token, code: seat.code }
+    ? { token: seat.token, code: seat.code, deadlineMs: deadlineOf(seat) }
     : null
 }
 
@@ -30,7 +37,8 @@ export function rememberTurns(outbox: Outbox): void {
 
 /** @returns null as well when what was kept makes no sense, for another version of this page may have written it */
 export function rememberedTurns(): Outbox | null {
-  const kept = read(TURNS)
+  const deadlineMs = rememberedSeat()?.deadlineMs ?? null
+  const kept = read(TURNS, () => deadlineMs)
   return isOutbox(kept) ? kept : null
 }
 
@@ -51,14 +59,23 @@ function write(name: string, value: unknown): void {
   }
 }
 
-function read(name: string): unknown {
+/** @param deadlineOfValue until when it is kept at least, where a value says so */
+function read(name: string, deadlineOfValue: (value: unknown) => number | null): unknown {
   try {
     const kept = JSON.parse(localStorage.getItem(name) ?? 'null') as { atMs: number; value: unknown } | null
+    if (kept === null) return null
+    const deadlineMs = deadlineOfValue(kept.value)
+    const keptUntilMs = Math.max(kept.atMs + KEPT_MS_MAX, deadlineMs === null ? 0 : deadlineMs + DAY_MS)
     // Compared so that a moment that is no number counts as long ago.
-    return kept !== null && Date.now() - kept.atMs <= KEPT_MS_MAX ? kept.value : null
+    return Date.now() <= keptUntilMs ? kept.value : null
   } catch {
     return null
   }
+}
+
+function deadlineOf(kept: unknown): number | null {
+  const { deadlineMs } = (kept ?? {}) as Partial<RememberedSeat>
+  return typeof deadlineMs === 'number' ? deadlineMs : null
 }
 
 function isOutbox(kept: unknown): kept is Outbox {
@@ -67,13 +84,15 @@ function isOutbox(kept: unknown): kept is Outbox {
 }
 
 function isHeldTry(kept: unknown): kept is HeldTry {
-  const { number, steps, nHeld, isOpen } = (kept ?? {}) as Partial<HeldTry>
+  const { number, steps, nHeld, isOpen, kept: isKept, written } = (kept ?? {}) as Partial<HeldTry>
   const isCount = (value: unknown, max: number) => Number.isInteger(value) && 0 <= Number(value) && Number(value) <= max
   return (
     isCount(number, Number.MAX_SAFE_INTEGER) &&
     Array.isArray(steps) &&
     steps.every((step) => isCount(step, STEP_NAMES.length - 1)) &&
     isCount(nHeld, steps.length) &&
-    typeof isOpen === 'boolean'
+    typeof isOpen === 'boolean' &&
+    typeof isKept === 'boolean' &&
+    typeof written === 'boolean'
   )
 }

@@ -22,6 +22,10 @@ export type HeldTry = {
   readonly nHeld: number
   /** Whether the server knows of this try; one without a step has to be opened too. */
   readonly isOpen: boolean
+  /** Some of its steps were made while there was no connection. */
+  readonly kept: boolean
+  /** Written down from a real cube. */
+  readonly written: boolean
 }
 
 /**
@@ -39,13 +43,19 @@ export type LocalTry = Try & {
 }
 
 /** The next message: steps of one try. */
-export type TurnsMessage = { readonly tryNumber: number; readonly from: number; readonly steps: readonly Step[] }
+export type TurnsMessage = {
+  readonly tryNumber: number
+  readonly from: number
+  readonly steps: readonly Step[]
+  readonly kept: boolean
+  readonly written: boolean
+}
 
 /** @returns what the server holds, together with what this page still has for it (`kept`, from before a reload or a lost connection) */
 export function outboxFromView(roundId: RoundId, mine: TryView | null, kept: Outbox | null): Outbox {
   const number = mine?.number ?? 1
   const steps = (mine?.steps ?? []).map(stepOf)
-  const held: HeldTry = { number, steps, nHeld: steps.length, isOpen: true }
+  const held: HeldTry = { number, steps, nHeld: steps.length, isOpen: true, kept: false, written: false }
   if (kept === null || kept.roundId !== roundId) return { roundId, tries: [held] }
   const own = kept.tries.find((each) => each.number === number)
   const later = kept.tries.filter((each) => each.number > number)
@@ -58,24 +68,49 @@ export function outboxFromView(roundId: RoundId, mine: TryView | null, kept: Out
   return { roundId, tries: [isOver ? held : { ...held, steps: own.steps }, ...later] }
 }
 
-export function withSteps(outbox: Outbox, steps: readonly Step[]): Outbox {
+/** How steps are made, where it is not one by one and at once; see HowSent. */
+export type HowMade = Pick<HeldTry, 'kept' | 'written'>
+
+export function withSteps(
+  outbox: Outbox,
+  steps: readonly Step[],
+  how: HowMade = { kept: false, written: false },
+): Outbox {
   const last = currentTry(outbox)
-  return { ...outbox, tries: [...outbox.tries.slice(0, -1), { ...last, steps: [...last.steps, ...steps] }] }
+  const kept = last.kept || how.kept
+  const written = last.written || how.written
+  return {
+    ...outbox,
+    tries: [...outbox.tries.slice(0, -1), { ...last, steps: [...last.steps, ...steps], kept, written }],
+  }
 }
 
 /** Opens the next try; null when a round has no more. */
 export function withNextTry(outbox: Outbox): Outbox | null {
   const number = currentTry(outbox).number + 1
   if (number > TRIES_MAX) return null
-  return withoutDone({ ...outbox, tries: [...outbox.tries, { number, steps: [], nHeld: 0, isOpen: false }] })
+  const next: HeldTry = { number, steps: [], nHeld: 0, isOpen: false, kept: false, written: false }
+  return withoutDone({ ...outbox, tries: [...outbox.tries, next] })
 }
 
 /** The next message: the steps that the server lacks of the earliest try, or null when it has everything. */
 export function nextMessage(outbox: Outbox, nStepsMax: number): TurnsMessage | null {
   const lacking = outbox.tries.find(hasNews)
   if (lacking === undefined) return null
-  const { number, nHeld, steps } = lacking
-  return { tryNumber: number, from: nHeld, steps: steps.slice(nHeld, nHeld + nStepsMax) }
+  const { number, nHeld, steps, kept, written } = lacking
+  return { tryNumber: number, from: nHeld, steps: steps.slice(nHeld, nHeld + nStepsMax), kept, written }
+}
+
+/**
+ * The longest try that was played without a connection and of which the server lacks something: it can still be handed in
+ * after the end. Null when there is none.
+ */
+export function tryToHandIn(outbox: Outbox): HeldTry | null {
+  const lacking = outbox.tries.filter((each) => each.kept && each.nHeld < each.steps.length)
+  return lacking.reduce<HeldTry | null>(
+    (longest, each) => (longest === null || longest.steps.length <= each.steps.length ? each : longest),
+    null,
+  )
 }
 
 /** What the server said of a try. When it holds less than was thought, the rest is simply sent again. */
@@ -121,7 +156,7 @@ export function showTry(
   const empty = anEmptyTry(start, number)
   const played = playTry(empty, steps, settings, 0)
   // What the rules refuse is not shown: the server refuses it as well, and then tells what it holds.
-  const shown = played.ok ? played.value.after : empty
+  const shown = played.ok ? played.value : empty
   return { ...shown, reached, reachedHere: shown.reached !== null, nWaiting: steps.length - nHeld }
 }
 

@@ -4,7 +4,8 @@
  */
 
 import { useEffect, useState } from 'react'
-import { type ClockSample, clockOffsetMs } from './clock-offset.ts'
+import { create } from 'zustand'
+import { type ClockSample, clockOffsetMs, delayOf } from './clock-offset.ts'
 import { ask, socket } from './socket.ts'
 
 /** Questions of one estimation. */
@@ -12,6 +13,9 @@ const SAMPLES = 5
 /** Far enough apart that one hiccup of the network does not hold up all of them. */
 const BETWEEN_SAMPLES_MS = 120
 const ASK_AGAIN_MS = 30_000
+
+/** How long a message takes to the server and back, for who wants to see it; null until that is known. */
+export const useDelayMs = create<{ readonly delayMs: number | null }>(() => ({ delayMs: null }))
 
 /** Null until the first answer. */
 let offsetMs: number | null = null
@@ -61,5 +65,7 @@ async function estimate(): Promise<void> {
     // Begun again meanwhile: on a new connection, or because the page was looked at.
     if (estimation !== newestEstimation) return
   }
-  if (samples.length > 0) offsetMs = clockOffsetMs(samples)
+  if (samples.length === 0) return
+  offsetMs = clockOffsetMs(samples)
+  useDelayMs.setState({ delayMs: delayOf(samples) })
 }

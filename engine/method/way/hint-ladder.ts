@@ -4,14 +4,9 @@ import type { CubePosition } from '../../cube/cube-position.ts'
 import { LESSON_BOOK } from '../book/lesson-book.ts'
 import type { SequenceBook } from '../sequence-book.ts'
 import type { Stage, StageSpan } from '../stages.ts'
+import type { HintLevel } from './hint-level.ts'
 import type { HowToHold, LookFor, WhatToDo, Why } from './lesson-step.ts'
 import { brokenStage, nextLessonStep } from './lesson-steps.ts'
-
-/** The rungs. */
-export const HINT_LEVELS = [1, 2, 3] as const
-
-/** 1, 2 or 3. */
-export type HintLevel = (typeof HINT_LEVELS)[number]
 
 /** What a student is told; null for what the level keeps back. */
 export type Hint = {

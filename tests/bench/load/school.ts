@@ -41,7 +41,7 @@ export async function seatSchool(url: string, linkKey: string, nRooms: number, n
     const viewer = await connect()
     await viewer.ask('viewer:enter', { key: view.room.viewerKey })
     desk.onEvent = (name, value) => {
-      if (name !== 'tick') return
+      if (name !== 'desk:tick') return
       const nowMs = performance.now()
       for (const lane of (value as Tick).lanes) {
         const student = bySeat.get(lane.seatId)

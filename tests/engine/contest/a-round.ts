@@ -34,5 +34,15 @@ export function aRound(wishes: { settings?: Partial<RoundSettings>; phase?: 'rea
 }
 
 export function sent(steps: readonly StepName[], wishes: Partial<TurnsSent> = {}): TurnsSent {
-  return { seatId: ADA, late: false, tryNumber: 1, from: 0, atMs: 1_000, ...wishes, steps: steps.map(stepOf) as Step[] }
+  const how = { kept: false, written: false }
+  return {
+    seatId: ADA,
+    late: false,
+    how,
+    tryNumber: 1,
+    from: 0,
+    atMs: 1_000,
+    ...wishes,
+    steps: steps.map(stepOf) as Step[],
+  }
 }

@@ -17,6 +17,7 @@ function lane(name: string, best: [turns: number, momentMs: number] | null, more
     tryReached: false,
     best: reached,
     progress: 0,
+    notes: null,
     ...more,
   }
 }

@@ -40,7 +40,7 @@ describe('the settings of a round', () => {
     ['a clock that is too short', { timeLimitMs: 29_999 }, 'settings.timeLimitMs'],
     ['half a millisecond', { timeLimitMs: 60_000.5 }, 'settings.timeLimitMs'],
     ['a colour that no cube has', { baseColour: 'pink' }, 'settings.baseColour'],
-    ['a field that nobody knows', { hints: 3 }, 'settings'],
+    ['a field that nobody knows', { prizes: 3 }, 'settings'],
   ])('[WI9] %s is refused, and the field is named', (_what, wishes, field) => {
     expect(faultsOfSettings(wishes)).toContain(field)
   })

@@ -30,6 +30,8 @@ export class TestDisk {
       write: (entry) => this.#write(entry),
       loadOpenRooms: () => record.loadOpenRooms(),
       teacherOfSession: (...asked) => record.teacherOfSession(...asked),
+      loadRound: (roundId) => record.loadRound(roundId),
+      loadShelf: () => record.loadShelf(),
       lastAliveMs: () => record.lastAliveMs(),
       get saving() {
         return isSaving()

@@ -119,7 +119,7 @@ function followDesk(client: Client, first: DeskView): () => DeskView {
   client.on('desk', (next) => {
     view = next
   })
-  client.on('tick', (tick) => {
+  client.on('desk:tick', (tick) => {
     const changed = new Map(tick.lanes.map((lane) => [lane.seatId, lane]))
     view = { ...view, version: tick.version, lanes: view.lanes.map((lane) => changed.get(lane.seatId) ?? lane) }
   })
@@ -141,8 +141,9 @@ export type Student = {
 
 export async function aStudent(server: { url: string }, code: string, name: string): Promise<Student> {
   const client = connect(server)
-  const { token, bench } = await mustAsk(client, 'seat:join', { code, name })
-  return student(client, token, bench)
+  const joined = await mustAsk(client, 'seat:join', { code, name })
+  if (joined.kind !== 'in') throw new Error('the door is open')
+  return student(client, joined.token, joined.bench)
 }
 
 export async function aReturningStudent(server: { url: string }, token: string): Promise<Student> {

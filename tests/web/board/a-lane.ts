@@ -13,6 +13,7 @@ export function aLane(id: string, overrides: Partial<Omit<Lane, 'seatId'>> = {})
     tryReached: false,
     best: null,
     progress: 0,
+    notes: null,
     ...overrides,
   }
 }

@@ -25,8 +25,13 @@ export function aView(
   const mine = wishes.mine ?? null
   return {
     kind: 'bench',
-    room: { code: CODE, closed: false, pretend: false },
-    me: { seatId: 'ada' as SeatId, name: 'Ada', late: false, asksForHelp: false },
+    room: { code: CODE, closed: false, pretend: false, deadlineMs: null },
+    me: { seatId: 'ada' as SeatId, name: 'Ada', late: false, asksForHelp: false, ready: false },
+    rounds: [],
+    setup: null,
+    nudge: null,
+    handedIn: null,
+    showing: null,
     round: {
       id: (wishes.roundId ?? 'round-1') as RoundId,
       number: 1,
@@ -89,7 +94,7 @@ export async function aSeatedBench(device: Storage = aDevice(), view: BenchView 
 }
 
 export async function comeIn(bench: BenchOnTest, view: BenchView, token: string): Promise<void> {
-  const joined = bench.acts.join('ram-ket', 'Ada')
-  await bench.line.answer('seat:join', { token, bench: view })
+  const joined = bench.acts.join({ code: 'ram-ket', name: 'Ada' })
+  await bench.line.answer('seat:join', { kind: 'in', token, bench: view })
   expect(await joined).toBeNull()
 }

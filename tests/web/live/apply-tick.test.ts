@@ -12,6 +12,7 @@ const lane = (name: string, turns: number): Lane => ({
   tryReached: false,
   best: null,
   progress: 0,
+  notes: null,
 })
 const ADA = lane('Ada', 1)
 const BO = lane('Bo', 2)

@@ -13,6 +13,7 @@ const aDeskView = (version: number) =>
   ({ kind: 'desk', version, room: { id: ROOM }, lanes: [], seats: [], round: null, nRounds: 0 }) as unknown as DeskView
 const aBoardView = (version: number) => ({ kind: 'board', version, lanes: [], nReached: 0 }) as unknown as BoardView
 const aTick = (version: number) => ({ version, lanes: [], nReached: 0 })
+const aDeskTick = (version: number) => ({ ...aTick(version), cells: [] })
 
 /** Loads a page anew, its connection in the hands of the test. */
 function aNewPage() {
@@ -27,7 +28,7 @@ async function aWatchingDesk() {
   const line = aNewPage()
   const { beginDesk, deskActs, useDesk } = await import('../../../web/live/desk-live.ts')
   beginDesk()
-  await line.answer('desk:enter', { home: { rooms: [] } })
+  await line.answer('desk:enter', { home: { rooms: [] }, shelf: { plans: [], rosters: [] } })
   deskActs.watchRoom(ROOM)
   await line.answer('room:watch', { desk: aDeskView(1) })
   return { line, acts: deskActs, live: () => useDesk.getState() }
@@ -43,18 +44,18 @@ async function aBoard() {
 describe('the desk', () => {
   test('[PG3] after a gap the whole view is asked for once, however many ticks come meanwhile', async () => {
     const desk = await aWatchingDesk()
-    for (const version of [3, 4, 5]) await desk.line.tell('tick', aTick(version))
+    for (const version of [3, 4, 5]) await desk.line.tell('desk:tick', aDeskTick(version))
     expect(desk.line.asked()).toEqual(['room:watch'])
     await desk.line.answer('room:watch', { desk: aDeskView(5) })
     // Ticks that came while it was asked may have been newer than the answer, so it is asked once more.
     await desk.line.answer('room:watch', { desk: aDeskView(5) })
-    await desk.line.tell('tick', aTick(6))
+    await desk.line.tell('desk:tick', aDeskTick(6))
     expect([desk.live().view?.version, desk.line.asked()]).toEqual([6, []])
   })
 
   test('[PG2] asking for the view too often is no matter for the teacher: it is asked again after the pause', async () => {
     const desk = await aWatchingDesk()
-    await desk.line.tell('tick', aTick(3))
+    await desk.line.tell('desk:tick', aDeskTick(3))
     await desk.line.answer('room:watch', { code: 'wire/too-fast', retryAfterMs: 2_000 })
     expect([desk.live().refusal, desk.line.asked()]).toEqual([null, []])
     await vi.advanceTimersByTimeAsync(2_000)
@@ -69,7 +70,7 @@ describe('the desk', () => {
     expect(desk.live()).toMatchObject({ status: 'away', refusal: { code: 'server/going-away' } })
     desk.line.join()
     expect(desk.line.asked()).toEqual(['desk:enter'])
-    await desk.line.answer('desk:enter', { home: { rooms: [] } })
+    await desk.line.answer('desk:enter', { home: { rooms: [] }, shelf: { plans: [], rosters: [] } })
     await desk.line.answer('room:watch', { desk: aDeskView(9) })
     expect(desk.live()).toMatchObject({ status: 'ready', view: { version: 9 } })
     expect(desk.line.asked()).toEqual([])
@@ -79,7 +80,7 @@ describe('the desk', () => {
     const desk = await aWatchingDesk()
     desk.acts.stopWatching()
     await desk.line.tell('desk', aDeskView(2))
-    await desk.line.tell('tick', aTick(3))
+    await desk.line.tell('desk:tick', aDeskTick(3))
     expect(desk.live().view).toBeNull()
     expect(desk.line.asked()).toEqual(['desk:enter'])
   })

@@ -1,0 +1,122 @@
+/**
+ * The door of a room: under what name somebody comes in, and who waits there until the teacher has looked. Whoever waits is
+ * not on record: a page that has lost its connection knocks again by itself.
+ */
+
+import type { RandomSource } from '../../engine/chance/random-source.ts'
+import { friendlyName } from '../../engine/contest/friendly-names.ts'
+import type { SeatId } from '../../engine/contest/ids.ts'
+import type { RoomEntry } from '../../engine/contest/room-entry.ts'
+import type { ClassRoster } from '../../engine/contest/rosters/class-roster.ts'
+import { readStudentName } from '../../engine/contest/student-name.ts'
+import { err, ok, type Result } from '../../engine/result.ts'
+import type { Refusal } from '../../engine/wire/refusal.ts'
+import type { KnockView } from '../../engine/wire/views.ts'
+import { hashSecret } from '../secrets.ts'
+import type { RoomSeats } from './room-seats.ts'
+
+/** Two classes; more at a door is no class any more. */
+export const KNOCKS_MAX = 60
+
+/** What a page says of itself when it comes in. */
+export type DoorWish = {
+  readonly name: string | undefined
+  readonly pupilId: string | undefined
+  /** "That is me, on another device." */
+  readonly moves: boolean
+}
+
+/** Somebody who waits. */
+export type Knock = {
+  readonly knockId: string
+  readonly connectionId: string
+  readonly token: string
+  readonly name: string
+  readonly pupilId: string | null
+  /** The seat that is to be taken over; null for a new one. */
+  readonly moves: SeatId | null
+}
+
+/** What is to be done about a wish. */
+export type DoorAnswer =
+  | { readonly kind: 'seat'; readonly name: string; readonly pupilId: string | null }
+  | { readonly kind: 'wait'; readonly name: string; readonly pupilId: string | null; readonly moves: SeatId | null }
+
+export class RoomDoor {
+  readonly #newId: () => string
+  /** By the hash of the page's own secret: knocking again is no second knock. */
+  readonly #knocks = new Map<string, Knock>()
+  entry: RoomEntry
+
+  constructor(newId: () => string, entry: RoomEntry) {
+    this.#newId = newId
+    this.entry = entry
+  }
+
+  /** In the order in which they came. */
+  get knocks(): readonly KnockView[] {
+    return [...this.#knocks.values()].map(({ knockId, name, moves }) => ({ knockId, name, moves: moves !== null }))
+  }
+
+  /** Decides by the teacher's settings; changes nothing. @param roster the one that names are picked from, if there is one */
+  ask(
+    wish: DoorWish,
+    seats: RoomSeats,
+    roster: ClassRoster | null,
+    newRandom: () => RandomSource,
+  ): Result<DoorAnswer, Refusal> {
+    const named = this.#nameFor(wish, seats, roster, newRandom)
+    if (!named.ok) return named
+    const { name, pupilId, isOnList } = named.value
+    const holder = seats.ofName(name)
+    if (holder !== null) {
+      return wish.moves
+        ? ok({ kind: 'wait', name: holder.name, pupilId, moves: holder.id })
+        : err({ code: 'name/taken' })
+    }
+    const mustWait = this.entry.approve || !isOnList
+    return ok(mustWait ? { kind: 'wait', name, pupilId, moves: null } : { kind: 'seat', name, pupilId })
+  }
+
+  wait(answer: Extract<DoorAnswer, { kind: 'wait' }>, token: string, connectionId: string): Result<null, Refusal> {
+    const key = hashSecret(token)
+    if (!this.#knocks.has(key) && this.#knocks.size >= KNOCKS_MAX)
+      return err({ code: 'room/door-crowded', max: KNOCKS_MAX })
+    const knockId = this.#knocks.get(key)?.knockId ?? this.#newId()
+    const { name, pupilId, moves } = answer
+    this.#knocks.set(key, { knockId, connectionId, token, name, pupilId, moves })
+    return ok(null)
+  }
+
+  /** @returns who waits under this identifier; null when nobody does any more */
+  find(knockId: string): Knock | null {
+    return [...this.#knocks.values()].find((knock) => knock.knockId === knockId) ?? null
+  }
+
+  /** Nobody waits there any more. @returns whether somebody did */
+  leave(connectionId: string): boolean {
+    for (const [key, knock] of this.#knocks) if (knock.connectionId === connectionId) return this.#knocks.delete(key)
+    return false
+  }
+
+  #nameFor(
+    { name, pupilId, moves }: DoorWish,
+    seats: RoomSeats,
+    roster: ClassRoster | null,
+    newRandom: () => RandomSource,
+  ): Result<{ name: string; pupilId: string | null; isOnList: boolean }, Refusal> {
+    // A roster that was taken off the shelf leaves the room with typed names.
+    const names = this.entry.names === 'roster' && roster === null ? 'typed' : this.entry.names
+    if (names === 'given' && !moves) {
+      const given = friendlyName(newRandom(), (candidate) => seats.ofName(candidate) !== null)
+      return ok({ name: given, pupilId: null, isOnList: true })
+    }
+    if (names === 'roster' && pupilId !== undefined) {
+      const pupil = roster?.pupils.find((each) => each.pupilId === pupilId)
+      return pupil === undefined ? err({ code: 'room/pick-a-name' }) : ok({ name: pupil.name, pupilId, isOnList: true })
+    }
+    if (name === undefined) return err({ code: names === 'roster' ? 'room/pick-a-name' : 'name/empty' })
+    const read = readStudentName(name)
+    return read.ok ? ok({ name: read.value, pupilId: null, isOnList: names !== 'roster' }) : read
+  }
+}

@@ -1,0 +1,57 @@
+/** What the teacher has set for a room: the settings of the next round, and the plan of the lesson. All as it is on the disk. */
+
+import type { RoomId } from '../../engine/contest/ids.ts'
+import type { LessonPlan } from '../../engine/contest/plans/lesson-plan.ts'
+import type { RoundSettings } from '../../engine/contest/round-settings.ts'
+import { err, ok, type Result } from '../../engine/result.ts'
+import type { Refusal } from '../../engine/wire/refusal.ts'
+import type { PlanUnderWay } from '../store/record.ts'
+import { leavesAStart } from './deal-start.ts'
+import type { StoreEntry } from './store-entry.ts'
+
+export class RoomLesson {
+  readonly #roomId: RoomId
+  readonly #store: StoreEntry
+  settings: RoundSettings
+  plan: PlanUnderWay | null
+
+  constructor(roomId: RoomId, store: StoreEntry, settings: RoundSettings, plan: PlanUnderWay | null) {
+    this.#roomId = roomId
+    this.#store = store
+    this.settings = settings
+    this.plan = plan
+  }
+
+  async set(settings: RoundSettings): Promise<Result<null, Refusal>> {
+    if (!(await leavesAStart(settings))) return err({ code: 'room/no-such-start' })
+    const stored = await this.#store({ kind: 'room-settings', roomId: this.#roomId, settings })
+    if (stored.ok) this.settings = settings
+    return stored
+  }
+
+  /** Begins a plan at its first part, or puts it away. */
+  async use(plan: LessonPlan | null): Promise<Result<null, Refusal>> {
+    const under = plan === null ? null : { plan, at: 0 }
+    const stored = await this.#keep(under)
+    return stored.ok && under !== null ? this.#takeSettings() : stored
+  }
+
+  /** Goes to a part of the plan. */
+  async goTo(at: number): Promise<Result<null, Refusal>> {
+    if (this.plan?.plan.parts[at] === undefined) return err({ code: 'room/no-such-part' })
+    const stored = await this.#keep({ plan: this.plan.plan, at })
+    return stored.ok ? this.#takeSettings() : stored
+  }
+
+  async #keep(plan: PlanUnderWay | null): Promise<Result<null, Refusal>> {
+    const stored = await this.#store({ kind: 'room-plan', roomId: this.#roomId, plan })
+    if (stored.ok) this.plan = plan
+    return stored
+  }
+
+  /** Where the class is at a round, its settings are those of the next round. */
+  async #takeSettings(): Promise<Result<null, Refusal>> {
+    const part = this.plan?.plan.parts[this.plan.at]
+    return part?.kind === 'round' ? this.set(part.settings) : ok(null)
+  }
+}

@@ -1,0 +1,122 @@
+/** Lesson plans and rosters that teachers have put by. Shown and used as they are on the disk. */
+
+import type { TeacherId } from '../../engine/contest/ids.ts'
+import type { LessonPlan } from '../../engine/contest/plans/lesson-plan.ts'
+import type { ClassRoster } from '../../engine/contest/rosters/class-roster.ts'
+import { err, ok, type Result } from '../../engine/result.ts'
+import type { Refusal } from '../../engine/wire/refusal.ts'
+import type { Shelf } from '../../engine/wire/views.ts'
+import type { DurableRecord, Entry } from '../store/record.ts'
+import { SavingPaused } from '../store/record.ts'
+
+/** Of each kind, for one teacher: more than a school year fills. */
+export const SHELF_MAX = 200
+
+type ShelfParts = {
+  readonly record: DurableRecord
+  readonly nowMs: () => number
+  readonly newId: () => string
+}
+type Kept<T> = { readonly teacherId: TeacherId; readonly value: T }
+
+export class TeacherShelf {
+  readonly #parts: ShelfParts
+  readonly #plans = new Map<string, Kept<LessonPlan>>()
+  readonly #rosters = new Map<string, Kept<ClassRoster>>()
+
+  constructor(parts: ShelfParts) {
+    this.#parts = parts
+  }
+
+  async restore(): Promise<void> {
+    const { plans, rosters } = await this.#parts.record.loadShelf()
+    for (const { planId, teacherId, plan } of plans) this.#plans.set(planId, { teacherId, value: plan })
+    for (const { rosterId, teacherId, roster } of rosters) this.#rosters.set(rosterId, { teacherId, value: roster })
+  }
+
+  of(teacherId: TeacherId): Shelf {
+    return {
+      plans: ofTeacher(this.#plans, teacherId).map(([planId, { value: plan }]) => ({ planId, plan })),
+      rosters: ofTeacher(this.#rosters, teacherId).map(([rosterId, { value: roster }]) => ({ rosterId, roster })),
+    }
+  }
+
+  roster(teacherId: TeacherId, rosterId: string): ClassRoster | null {
+    const kept = this.#rosters.get(rosterId)
+    return kept?.teacherId === teacherId ? kept.value : null
+  }
+
+  /** @param planId null puts a new one by @returns its identifier */
+  keepPlan(teacherId: TeacherId, planId: string | null, plan: LessonPlan): Promise<Result<string, Refusal>> {
+    return this.#keep(this.#plans, teacherId, planId, plan, (id) => ({
+      kind: 'plan-kept',
+      planId: id,
+      teacherId,
+      plan,
+      atMs: this.#parts.nowMs(),
+    }))
+  }
+
+  removePlan(teacherId: TeacherId, planId: string): Promise<Result<null, Refusal>> {
+    return this.#remove(this.#plans, teacherId, planId, { kind: 'plan-removed', planId, teacherId })
+  }
+
+  /** @param rosterId null puts a new one by @returns its identifier */
+  keepRoster(teacherId: TeacherId, rosterId: string | null, roster: ClassRoster): Promise<Result<string, Refusal>> {
+    return this.#keep(this.#rosters, teacherId, rosterId, roster, (id) => ({
+      kind: 'roster-kept',
+      rosterId: id,
+      teacherId,
+      roster,
+      atMs: this.#parts.nowMs(),
+    }))
+  }
+
+  /** Its names go with it; rooms that take names from it take typed ones then. */
+  removeRoster(teacherId: TeacherId, rosterId: string): Promise<Result<null, Refusal>> {
+    return this.#remove(this.#rosters, teacherId, rosterId, { kind: 'roster-removed', rosterId, teacherId })
+  }
+
+  async #keep<T>(
+    all: Map<string, Kept<T>>,
+    teacherId: TeacherId,
+    knownId: string | null,
+    value: T,
+    entry: (id: string) => Entry,
+  ): Promise<Result<string, Refusal>> {
+    if (knownId !== null && all.get(knownId)?.teacherId !== teacherId) return err({ code: 'shelf/not-yours' })
+    if (knownId === null && ofTeacher(all, teacherId).length >= SHELF_MAX)
+      return err({ code: 'shelf/full', max: SHELF_MAX })
+    const id = knownId ?? this.#parts.newId()
+    const stored = await this.#write(entry(id))
+    if (!stored.ok) return stored
+    all.set(id, { teacherId, value })
+    return ok(id)
+  }
+
+  async #remove<T>(
+    all: Map<string, Kept<T>>,
+    teacherId: TeacherId,
+    id: string,
+    entry: Entry,
+  ): Promise<Result<null, Refusal>> {
+    if (all.get(id)?.teacherId !== teacherId) return err({ code: 'shelf/not-yours' })
+    const stored = await this.#write(entry)
+    if (stored.ok) all.delete(id)
+    return stored
+  }
+
+  async #write(entry: Entry): Promise<Result<null, Refusal>> {
+    try {
+      const outcome = await this.#parts.record.write(entry)
+      return outcome === 'stored' ? ok(null) : err({ code: 'shelf/not-yours' })
+    } catch (fault) {
+      if (!(fault instanceof SavingPaused)) throw fault
+      return err({ code: 'store/saving-paused' })
+    }
+  }
+}
+
+function ofTeacher<T>(all: ReadonlyMap<string, Kept<T>>, teacherId: TeacherId): [string, Kept<T>][] {
+  return [...all].filter(([, kept]) => kept.teacherId === teacherId)
+}

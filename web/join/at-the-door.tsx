@@ -1,0 +1,18 @@
+/** Waits until the teacher has opened the door. */
+
+import { useTranslation } from 'react-i18next'
+import { Button } from '../ui/button.tsx'
+import styles from './come-in-screen.module.css'
+
+export function AtTheDoor({ onGiveUp }: { readonly onGiveUp: () => void }) {
+  const { t } = useTranslation()
+  return (
+    <main className={styles.page}>
+      <div className={styles.form}>
+        <h1>{t('join:door.title')}</h1>
+        <p role="status">{t('join:door.sentence')}</p>
+        <Button onClick={onGiveUp}>{t('join:door.giveUp')}</Button>
+      </div>
+    </main>
+  )
+}
