@@ -12,6 +12,7 @@ const ComeIn = lazy(() => import('./join/come-in.tsx'))
 const Desk = lazy(() => import('./desk/desk.tsx'))
 const EnterDesk = lazy(() => import('./desk/enter-desk.tsx'))
 const Nowhere = lazy(() => import('./join/nowhere.tsx'))
+const Practice = lazy(() => import('./practice/practice.tsx'))
 
 export function App() {
   return (
@@ -29,6 +30,11 @@ export function App() {
       <Route path="/view">
         <Region>
           <Board />
+        </Region>
+      </Route>
+      <Route path="/practice">
+        <Region>
+          <Practice />
         </Region>
       </Route>
       <Route path="/:code?">{({ code }) => <StudentRegion codeInAddress={code ?? null} />}</Route>

@@ -47,6 +47,12 @@ export function friendlyName(random: RandomSource, isTaken: (name: string) => bo
   return free[below(random, free.length)]
 }
 
+/** Is it one of the names that are given here, or the like? So that it is not taken for a given name and a family name. */
+export function isFriendlyName(name: string): boolean {
+  const [first, second, ...more] = name.split(' ')
+  return FIRST.includes(first) && SECOND.includes(second) && more.every((word) => /^\d+$/.test(word))
+}
+
 function words(text: string): string[] {
   return text.trim().split(/\s+/)
 }

@@ -61,8 +61,11 @@ async function run(command: CommandName, args: string[]): Promise<ExitCode> {
     }
     case 'book':
       return withOptions(command, args, { own: 'text' }, printBook, 1)
-    case 'sheet':
     case 'read':
+      return withOptions(command, args, { ...QUESTION, solution: 'text' }, async (given) =>
+        answerQuestions(given, await (await import('./read.ts')).openRead()),
+      )
+    case 'sheet':
       return complain(`${command} is not there yet; it comes with a later version`)
   }
 }

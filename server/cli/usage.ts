@@ -19,9 +19,11 @@ Turns are applied to a solved cube held yellow up, green in front; white is the 
          Does the solution reach the goal, and with how many turns?
   way    --stage K [--to M] --scramble "TURNS" [--book FILE]
          What the lesson would do, step by step.
-  par, check and way take --stickers LETTERS in place of --scramble: the 54 stickers of a cube by their
+  read   --stage K [--to M] --scramble "TURNS" --solution "TURNS"
+         What a solution did, step by step, where it took turns that it did not need, and why.
+  par, check, way and read take --stickers LETTERS in place of --scramble: the 54 stickers of a cube by their
          faces, U R F D L B, each face read row by row.
-  par, check and way answer lines of standard input with --batch: stage<TAB>scramble[<TAB>solution],
+  par, check, way and read answer lines of standard input with --batch: stage<TAB>scramble[<TAB>solution],
          where stage is K or K-M.
   start  --stage K [--to M] --count N --seed TEXT [--least-par P]
          Starts for rounds, as setups. The same options give the same starts.
@@ -29,8 +31,7 @@ Turns are applied to a solved cube held yellow up, green in front; white is the 
          Can this sequence book be taught, and how long are its ways?
   book   --own lesson|classic
          Prints one of our own books.
-  sheet, read
-         Not there yet.
+  sheet  Not there yet.
 
 Ends with 0; with 1 when an answer was negative; with 2 when the input was at fault.
 `

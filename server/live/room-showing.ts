@@ -1,4 +1,4 @@
-/** What a teacher shows to the class. Not on record: after a restart the desk, which has it, shows it again. */
+/** What a teacher shows to the class. Not on record: after a restart the teacher shows it again. */
 
 import type { Showing, ShowingAt, Shown } from '../../engine/wire/shown.ts'
 

@@ -4,9 +4,6 @@ import type { BenchLive, benchActs } from '../live/bench-live.ts'
 
 export type BenchActs = typeof benchActs
 
-/** The part of the acts that a cube in the hand needs; the practice cube has its own. */
-export type HandActs = Pick<BenchActs, 'turn' | 'takeBack' | 'startAgain'>
-
 export type BenchScreenProps = {
   readonly live: BenchLive
   readonly acts: BenchActs

@@ -1,14 +1,14 @@
 /** A solved cube to turn while waiting. It lives in this page only: nothing is counted, kept or sent. */
 
 import { useMemo, useReducer } from 'react'
-import { type Step, TAKE_BACK } from '../../engine/contest/steps.ts'
+import { TAKE_BACK } from '../../engine/contest/steps.ts'
 import { applyTurn } from '../../engine/cube/apply-turn.ts'
 import { copyCube, solvedCube } from '../../engine/cube/cube-position.ts'
 import { inverseTurn, type Turn } from '../../engine/cube/turns.ts'
 import type { CubeInHand } from '../cube/turns-between.ts'
-import type { HandActs } from './bench-props.ts'
+import type { HandActs } from '../parts/hands/hand-acts.ts'
 
-export type PracticeStep = Step | 'start-again'
+export type PracticeStep = Turn | typeof TAKE_BACK | 'start-again'
 
 export function usePracticeCube(): { readonly cube: CubeInHand; readonly acts: HandActs } {
   const [cube, take] = useReducer(practise, null, newPractice)

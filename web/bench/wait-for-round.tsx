@@ -1,15 +1,15 @@
 /** In the room, no round yet: a solved cube to turn as one likes. Also after a round was called off. */
 
 import { useTranslation } from 'react-i18next'
+import { BenchLayout } from '../parts/bench-page/bench-layout.tsx'
+import type { BenchSettings } from '../parts/bench-page/bench-settings.ts'
+import { CubeInWords } from '../parts/bench-page/cube-in-words.tsx'
+import { RoundHead } from '../parts/bench-page/round-head.tsx'
+import { Hands } from '../parts/hands/hands.tsx'
 import type { BenchFace } from './bench-face.ts'
-import { BenchLayout } from './bench-layout.tsx'
 import type { BenchScreenProps } from './bench-props.ts'
-import type { BenchSettings } from './bench-settings.ts'
-import { CubeInWords } from './cube-in-words.tsx'
-import { Hands } from './hands.tsx'
 import { usePracticeCube } from './practice-cube.ts'
 import { codeInSyllables } from './room-code-words.ts'
-import { RoundHead } from './round-head.tsx'
 import styles from './wait-for-round.module.css'
 
 type WaitForRoundProps = Pick<BenchScreenProps, 'live' | 'acts'> & {

@@ -6,11 +6,13 @@ import { countdownMs } from '../../engine/contest/round-clock.ts'
 import { nStagesIn } from '../../engine/method/stages.ts'
 import type { BoardView, RoundView } from '../../engine/wire/views.ts'
 import { GatherPanel } from '../parts/gather-panel.tsx'
+import { FootNotes } from '../parts/lanes/foot-notes.tsx'
 import { Lanes } from '../parts/lanes/lanes.tsx'
 import { LiveWords } from '../ui/live-words.tsx'
 import styles from './board-screen.module.css'
 import { BoardTools } from './board-tools.tsx'
 import { RoundColumn } from './round-column.tsx'
+import { ShownPage } from './shown-page.tsx'
 import { summaryWords } from './summary-words.ts'
 
 type BoardScreenProps = { view: BoardView; nowMs: number }
@@ -26,7 +28,9 @@ export function BoardScreen({ view, nowMs }: BoardScreenProps) {
   const { room, round } = shown
   return (
     <>
-      {round === null ? (
+      {shown.showing !== null ? (
+        <ShownPage showing={shown.showing} />
+      ) : round === null ? (
         <main className={styles.gather}>
           <GatherPanel {...room} names={shown.names} nextRound={shown.nRounds + 1} />
           <div className={styles.gatherTools}>{tools}</div>
@@ -49,6 +53,7 @@ function Page({ view, round, nowMs }: { view: BoardView; round: RoundView; nowMs
   const { t } = useTranslation()
   const { clock, settings } = round
   const toSignalMs = countdownMs(clock, nowMs)
+  if (clock.phase === 'ready') return <Words title={t('board:settingUp.title')} sentence={t('board:settingUp.sentence', { count: view.nReady, of: view.nStudents })} />
   if (clock.phase === 'void') return <Words title={t('board:voided.title')} sentence={t('board:voided.sentence')} />
   if (toSignalMs > 0) return <Countdown seconds={Math.ceil(toSignalMs / 1000)} />
   if (view.covered) {
@@ -58,13 +63,16 @@ function Page({ view, round, nowMs }: { view: BoardView; round: RoundView; nowMs
   }
   if (view.lanes.length === 0) return <Words title={t('board:nobody.title')} sentence={t('board:nobody.sentence')} />
   return (
-    <Lanes
-      lanes={view.lanes}
-      phase={clock.phase === 'ended' ? 'ended' : 'running'}
-      nStages={nStagesIn(settings)}
-      par={view.par}
-      roundKey={round.id}
-    />
+    <div className={styles.lanes}>
+      <Lanes
+        lanes={view.lanes}
+        phase={clock.phase === 'ended' ? 'ended' : 'running'}
+        nStages={nStagesIn(settings)}
+        par={view.par}
+        roundKey={round.id}
+      />
+      <FootNotes lanes={view.lanes} />
+    </div>
   )
 }
 

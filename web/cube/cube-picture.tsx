@@ -26,15 +26,22 @@ export type CubePictureProps = {
   readonly marks?: MarkStyle | undefined
   /** As the cube is held; over a mirror where the bottom is what matters. */
   readonly view?: FlatView | undefined
+  /** Stickers that a pointer rings. */
+  readonly pointed?: readonly number[] | undefined
+  /** What stands in words beside the picture needs no label. */
   readonly label: string
   readonly className?: string | undefined
 }
 
 export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
-  const { stickers, baseColour, matters, marks = 'plain', view = 'plain', label, className } = props
+  const { stickers, baseColour, matters, marks = 'plain', view = 'plain', pointed = NOTHING, label, className } = props
   const colours = coloursByHomeFace(baseColour)
   return (
-    <svg className={`${styles.cube} ${className ?? ''}`} viewBox={FLAT_VIEW_BOXES[view]} role="img" aria-label={label}>
+    <svg
+      className={`${styles.cube} ${className ?? ''}`}
+      viewBox={FLAT_VIEW_BOXES[view]}
+      {...(label === '' ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label })}
+    >
       {view === 'over-mirror' && <path className={styles.mirrorLines} d={MIRROR_LINES} />}
       {SEEN_FACES[view].map((face) => (
         <polygon key={face} className={styles.body} points={flatFace(face)} />
@@ -46,6 +53,7 @@ export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
           <g key={place.index} className={colourStyles[isShown ? colour : 'grey']}>
             <polygon className={styles.sticker} points={isShown ? place.whole : place.small} />
             {isShown && <StickerMark colour={colour} marks={marks} transform={place.matrix} />}
+            {pointed.includes(place.index) && <PointerRing transform={place.matrix} />}
           </g>
         )
       })}
@@ -54,6 +62,18 @@ export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
     </svg>
   )
 })
+
+const NOTHING: readonly number[] = []
+
+/** A white ring inside a body-coloured one reads on all six colours. */
+function PointerRing({ transform }: { transform: string }) {
+  return (
+    <g transform={transform}>
+      <circle className={styles.ringDark} r="0.3" />
+      <circle className={styles.ringLight} r="0.27" />
+    </g>
+  )
+}
 
 // Optimisation: a wall shows thirty of these, so the geometry is written out once.
 const SEEN_STICKERS = { plain: seenStickers('plain'), 'over-mirror': seenStickers('over-mirror') } as const

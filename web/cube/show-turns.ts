@@ -14,6 +14,8 @@ import { type CubeInHand, turnsBetween } from './turns-between.ts'
 const QUARTER_MS = 180
 const HALF_MS = 250
 const RE_HOLD_MS = 300
+/** In a demonstration. */
+const SLOW_RE_HOLD_MS = 700
 /** With others waiting behind it, as in a trigger, a turn goes a little faster: the child knows what comes. */
 const IN_A_ROW = 0.75
 /** More turns at once than this come from a reload or another tab, not from a finger. */
@@ -28,6 +30,7 @@ type Shown = { readonly position: CubePosition; readonly coming: ShownTurn | nul
  */
 export function useShownTurns(
   cube: CubeInHand,
+  slowReHolds = false,
 ): Shown & { readonly onCameIn: () => void; readonly showAll: () => void } {
   const [shown, setShown] = useState<Shown>({ position: cube.position, coming: null })
   const last = useRef<CubeInHand>(cube)
@@ -43,7 +46,7 @@ export function useShownTurns(
     serial.current += 1
     setShown({
       position,
-      coming: { turn, ms: timeOf(turn) * (rest.length > 0 ? IN_A_ROW : 1), serial: serial.current },
+      coming: { turn, ms: timeOf(turn, slowReHolds) * (rest.length > 0 ? IN_A_ROW : 1), serial: serial.current },
     })
   }
 
@@ -69,7 +72,7 @@ export function useShownTurns(
   return { ...shown, onCameIn: () => showNext(shown.position), showAll }
 }
 
-function timeOf(turn: Turn): number {
-  if (turnKind(turn) === 're-hold') return RE_HOLD_MS
+function timeOf(turn: Turn, slowReHolds: boolean): number {
+  if (turnKind(turn) === 're-hold') return slowReHolds ? SLOW_RE_HOLD_MS : RE_HOLD_MS
   return turnQuarters(turn) === 2 ? HALF_MS : QUARTER_MS
 }

@@ -31,13 +31,17 @@ export type TurningCubeProps = {
   readonly onLook: (look: Look) => void
   /** The layers that the hand is about to turn. */
   readonly outlined?: Layers | null | undefined
+  /** In a demonstration a re-hold comes in slowly, so that everybody can do it along. */
+  readonly slowReHolds?: boolean
+  /** Stickers that a pointer rings. */
+  readonly pointed?: readonly number[] | undefined
 }
 
 export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
-  const { cube, baseColour, marks, turnable, onTurn, look, onLook, outlined = null } = props
+  const { cube, baseColour, marks, turnable, onTurn, look, onLook, outlined = null, slowReHolds = false, pointed = NOTHING } = props
   // Made once: the tiles never change, only their colours do.
   const [{ tiles, plates, motion }] = useState(drawnCube)
-  const { position, coming, onCameIn, showAll } = useShownTurns(cube)
+  const { position, coming, onCameIn, showAll } = useShownTurns(cube, slowReHolds)
   const drag = useCubeDrag({ motion, look, onLook, turnable, onTurn, showAll })
 
   // Each turn comes in once; `serial` tells two equal turns apart.
@@ -62,7 +66,12 @@ export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
           return (
             <div
               key={place.index}
-              className={classNames(styles.tile, colourStyles[colour], LIGHTS[place.face])}
+              className={classNames(
+                styles.tile,
+                colourStyles[colour],
+                LIGHTS[place.face],
+                pointed.includes(index) && styles.pointed,
+              )}
               style={
                 outlined === null ? TILE_STYLES[index] : { ...TILE_STYLES[index], ...outlineStyle(index, outlined) }
               }
@@ -83,6 +92,8 @@ export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
     </div>
   )
 })
+
+const NOTHING: readonly number[] = []
 
 const PLATES = Array.from({ length: N_PLATES }, (_, plate) => plate)
 

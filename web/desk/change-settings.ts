@@ -5,14 +5,14 @@ import { CASES_OF_STAGE, type CaseId, isLastLayerStage } from '../../engine/meth
 import { casesLeaveAStart } from '../../engine/method/draw-start.ts'
 import { STAGES, type Stage } from '../../engine/method/stages.ts'
 
-/** Another stage is one goal by itself, with all its cases. */
+/** Another stage is one goal by itself, with all its cases and pars. */
 export function withStage(settings: RoundSettings, stage: Stage): RoundSettings {
-  return { ...settings, from: stage, to: stage, cases: null }
+  return { ...settings, from: stage, to: stage, cases: null, parFrom: null, parTo: null }
 }
 
-/** Cases that the shorter round cannot start from fall away; when none is left, all are dealt. */
+/** Cases that the shorter round cannot start from fall away; when none is left, all are dealt. Pars are for one stage. */
 export function withLastStage(settings: RoundSettings, to: Stage): RoundSettings {
-  const next = { ...settings, to }
+  const next = to === settings.from ? { ...settings, to } : { ...settings, to, parFrom: null, parTo: null }
   if (settings.cases === null) return next
   const offered = offeredCases(next)
   const kept = settings.cases.filter((id) => offered.includes(id))

@@ -1,12 +1,32 @@
 /** Everything that a teacher does in a room, as the screens of the desk need it. `deskActs` of live/ is one of these. */
 
-import type { SeatId } from '../../engine/contest/ids.ts'
+import type { RoundId, SeatId } from '../../engine/contest/ids.ts'
+import type { Nudge } from '../../engine/contest/nudges.ts'
+import type { LessonPlan } from '../../engine/contest/plans/lesson-plan.ts'
+import type { RoomEntry } from '../../engine/contest/room-entry.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
+import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
+import type { ReviewView, TryLook } from '../../engine/wire/views.ts'
 
 export type RoomActs = {
   set(settings: RoundSettings): void
   lock(locked: boolean): void
   closeRoom(): void
+  setEntry(entry: RoomEntry): void
+  answerKnock(knockId: string, letIn: boolean): void
+  usePlan(plan: LessonPlan | null): void
+  goToPart(at: number): void
+  takeHome(rounds: readonly RoundSettings[], deadlineMs: number): void
+  lookAtRound(roundId: RoundId): void
+  /** Deals the next round for real cubes, without its signal. */
+  deal(): void
+  /** Gives the signal of a round that is dealt. */
+  giveSignal(): void
+  lookAt(seatId: SeatId): Promise<TryLook | null>
+  nudge(to: 'all' | readonly SeatId[], nudge: Nudge): void
+  show(shown: Shown | null, at?: ShowingAt): void
+  showAt(at: ShowingAt): void
+  review(roundId: RoundId): Promise<ReviewView | null>
   start(): void
   pause(): void
   resume(): void

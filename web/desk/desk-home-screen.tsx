@@ -3,25 +3,43 @@
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { RoomId } from '../../engine/contest/ids.ts'
+import type { LessonPlan } from '../../engine/contest/plans/lesson-plan.ts'
+import type { ClassRoster } from '../../engine/contest/rosters/class-roster.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import type { DeskHome } from '../../engine/wire/views.ts'
+import type { DeskHome, Shelf } from '../../engine/wire/views.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { Button } from '../ui/button.tsx'
+import { classNames } from '../ui/class-names.ts'
 import { Icon } from '../ui/icons.tsx'
 import { Notice } from '../ui/notice.tsx'
+import { SegmentedChoice } from '../ui/segmented-choice.tsx'
 import { ThemeChoice } from '../ui/theme-choice.tsx'
+import { ClassRosters } from './classes/class-rosters.tsx'
 import styles from './desk-home-screen.module.css'
+import { LessonPlans } from './plans/lesson-plans.tsx'
 
 type DeskHomeScreenProps = {
   home: DeskHome
   refusal: Refusal | null
   openRoom: () => Promise<unknown>
   watchRoom: (id: RoomId) => void
+  shelf: Shelf
+  shelfActs: {
+    keepPlan: (plan: LessonPlan, planId: string | null) => Promise<unknown>
+    removePlan: (planId: string) => Promise<unknown>
+    keepRoster: (roster: ClassRoster, rosterId: string | null) => Promise<unknown>
+    removeRoster: (rosterId: string) => Promise<unknown>
+    usePlan: (plan: LessonPlan) => Promise<unknown>
+  }
 }
 
-export function DeskHomeScreen({ home, refusal, openRoom, watchRoom }: DeskHomeScreenProps) {
+/** What the first page of the desk shows. */
+const FACES = ['rooms', 'plans', 'classes'] as const
+
+export function DeskHomeScreen({ home, shelf, refusal, openRoom, watchRoom, shelfActs }: DeskHomeScreenProps) {
   const { t } = useTranslation()
   const [isOpening, setIsOpening] = useState(false)
+  const [face, setFace] = useState<(typeof FACES)[number]>('rooms')
   const open = async () => {
     if (isOpening) return
     setIsOpening(true)
@@ -29,32 +47,58 @@ export function DeskHomeScreen({ home, refusal, openRoom, watchRoom }: DeskHomeS
     setIsOpening(false)
   }
   return (
-    <main className={styles.home}>
+    <main className={classNames(styles.home, face !== 'rooms' && styles.wide)}>
       <header className={styles.head}>
         <h1>{t('desk:title')}</h1>
+        <SegmentedChoice
+          legend={t('desk:title')}
+          quietLegend
+          segments={FACES.map((each) => ({ value: each, label: t(`desk:lesson.${each}`) }))}
+          value={face}
+          onChoose={setFace}
+        />
         <ThemeChoice />
       </header>
       <Notice>{refusal !== null && refusalWords(t, refusal)}</Notice>
-      <section className={styles.open}>
-        <Button look="accent" size="large" icon="plus" aria-disabled={isOpening} onClick={() => void open()}>
-          {t(isOpening ? 'desk:home.opening' : 'desk:home.openRoom')}
-        </Button>
-        <p>{t('desk:home.sentence')}</p>
-      </section>
-      <section>
-        <h2>{t('desk:home.rooms')}</h2>
-        {home.rooms.length === 0 ? (
-          <p className={styles.none}>{t('desk:home.noRooms')}</p>
-        ) : (
-          <ul className={styles.rooms}>
-            {home.rooms.map((room) => (
-              <li key={room.id}>
-                <OpenRoom room={room} onGo={() => watchRoom(room.id)} />
-              </li>
-            ))}
-          </ul>
-        )}
-      </section>
+      {face === 'plans' && (
+        <LessonPlans
+          plans={shelf.plans}
+          onKeep={(plan, planId) => void shelfActs.keepPlan(plan, planId)}
+          onRemove={(planId) => void shelfActs.removePlan(planId)}
+          onUse={(plan) => void shelfActs.usePlan(plan)}
+        />
+      )}
+      {face === 'classes' && (
+        <ClassRosters
+          classes={shelf.rosters.map(({ rosterId, roster }) => ({ classId: rosterId, ...roster }))}
+          onKeep={(roster, rosterId) => void shelfActs.keepRoster(roster, rosterId)}
+          onRemove={(rosterId) => void shelfActs.removeRoster(rosterId)}
+        />
+      )}
+      {face === 'rooms' && (
+        <>
+          <section className={styles.open}>
+            <Button look="accent" size="large" icon="plus" aria-disabled={isOpening} onClick={() => void open()}>
+              {t(isOpening ? 'desk:home.opening' : 'desk:home.openRoom')}
+            </Button>
+            <p>{t('desk:home.sentence')}</p>
+          </section>
+          <section>
+            <h2>{t('desk:home.rooms')}</h2>
+            {home.rooms.length === 0 ? (
+              <p className={styles.none}>{t('desk:home.noRooms')}</p>
+            ) : (
+              <ul className={styles.rooms}>
+                {home.rooms.map((room) => (
+                  <li key={room.id}>
+                    <OpenRoom room={room} onGo={() => watchRoom(room.id)} />
+                  </li>
+                ))}
+              </ul>
+            )}
+          </section>
+        </>
+      )}
       <p className={styles.privacy}>{t('desk:home.privacy')}</p>
     </main>
   )

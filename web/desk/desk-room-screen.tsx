@@ -1,37 +1,57 @@
-/** The room at the desk: planning a round, watching it, and looking at how it ended. */
+/** A room at the desk: planning the next round, watching the one that is on, showing the class something, looking back. */
 
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { SeatId } from '../../engine/contest/ids.ts'
+import type { RoundId, SeatId } from '../../engine/contest/ids.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import type { DeskView } from '../../engine/wire/views.ts'
+import type { DeskView, Shelf } from '../../engine/wire/views.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { Button } from '../ui/button.tsx'
 import { classNames } from '../ui/class-names.ts'
 import { Notice } from '../ui/notice.tsx'
 import { Sheet } from '../ui/sheet.tsx'
-import { studentStates } from './class/class-state.ts'
-import { StudentSheet } from './class/student-sheet.tsx'
 import type { RoomActs } from './desk-acts.ts'
 import styles from './desk-room-screen.module.css'
 import { PlanRound } from './plan/plan-round.tsx'
+import { LessonLine } from './plans/lesson-line.tsx'
 import { RoomHead } from './room-head.tsx'
 import { roomPhase } from './room-phase.ts'
+import { Demonstrate, type GivenTurns } from './show/demonstrate.tsx'
+import { Review } from './show/review.tsx'
+import { ChoosePlan } from './side/choose-plan.tsx'
 import { CloseRoom } from './side/close-room.tsx'
+import { DoorSettings } from './side/door-settings.tsx'
+import { Knocks } from './side/knocks.tsx'
 import { LetIn } from './side/let-in.tsx'
 import { PretendClass } from './side/pretend-class.tsx'
 import { WhoIsHere } from './side/who-is-here.tsx'
+import { TakeHomeRounds } from './take-home-rounds.tsx'
+import { StudentSheet } from './wall/student-sheet.tsx'
+import { studentStates } from './wall/wall-students.ts'
 import { WatchRound } from './watch-round.tsx'
 
-type DeskRoomScreenProps = { view: DeskView; nowMs: number; refusal: Refusal | null; acts: RoomActs }
+type DeskRoomScreenProps = {
+  readonly view: DeskView
+  readonly shelf: Shelf
+  readonly nowMs: number
+  readonly refusal: Refusal | null
+  readonly acts: RoomActs
+}
 
-export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenProps) {
+/** What stands in the place of wall and settings. */
+type Tool = { readonly kind: 'demonstrate'; readonly given: GivenTurns | null } | { readonly kind: 'review' } | null
+
+export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomScreenProps) {
   const { t } = useTranslation()
   const [opensSettings, setOpensSettings] = useState(false)
   const [openSeat, setOpenSeat] = useState<SeatId | null>(null)
   const [showsRoom, setShowsRoom] = useState(false)
+  const [tool, setTool] = useState<Tool>(null)
   const phase = roomPhase(view, opensSettings)
-  const student = openSeat === null ? undefined : studentStates(view).find(({ seat }) => seat.seatId === openSeat)
+  const isTakeHome = view.room.deadlineMs !== null
+  const student =
+    openSeat === null ? undefined : studentStates(view, nowMs).find(({ seat }) => seat.seatId === openSeat)
+  const door = <DoorSettings view={view} rosters={shelf.rosters} acts={acts} />
   return (
     <div className={classNames(styles.desk, phase !== 'planning' && styles.watching)}>
       <RoomHead
@@ -39,9 +59,31 @@ export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenPro
         phase={phase}
         nowMs={nowMs}
         acts={acts}
-        onPlan={setOpensSettings}
+        onPlan={(plan) => {
+          setOpensSettings(plan)
+          setTool(null)
+        }}
         onShowRoom={() => setShowsRoom(true)}
+        tool={tool?.kind ?? null}
+        onTool={(kind) => setTool(kind === 'review' ? { kind } : kind === null ? null : { kind, given: null })}
       />
+      <Knocks knocks={view.knocks} onAnswer={acts.answerKnock} />
+      {view.plan !== null && !isTakeHome && (
+        <div className={styles.lesson}>
+          <LessonLine
+            plan={view.plan.plan}
+            at={view.plan.at}
+            onGo={(at) => {
+              acts.goToPart(at)
+              const part = view.plan?.plan.parts[at]
+              if (part === undefined || phase === 'playing') return
+              setOpensSettings(part.kind === 'round')
+              setTool(part.kind === 'example' ? { kind: 'demonstrate', given: null } : toolFor(part.kind))
+            }}
+          />
+        </div>
+      )}
+      {isTakeHome && <TakeHomeRounds view={view} onLookAt={(id: RoundId) => acts.lookAtRound(id)} />}
       <Notice>{view.savingPaused && t('desk:room.savingPaused')}</Notice>
       <Notice>
         {refusal !== null && (
@@ -53,18 +95,40 @@ export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenPro
           </>
         )}
       </Notice>
-      {phase === 'planning' ? (
+      <Notice>
+        {view.showing !== null && tool === null && (
+          <>
+            {t('desk:lesson.classSees')}
+            <Button look="quiet" onClick={() => acts.show(null)}>
+              {t('desk:lesson.stopShowing')}
+            </Button>
+          </>
+        )}
+      </Notice>
+      {tool?.kind === 'demonstrate' ? (
+        <Demonstrate view={view} acts={acts} given={tool.given} onBack={() => setTool(null)} />
+      ) : tool?.kind === 'review' ? (
+        <Review view={view} acts={acts} onBack={() => setTool(null)} />
+      ) : phase === 'planning' ? (
         <main className={styles.planning}>
           <PlanRound settings={view.settings} onChange={acts.set} />
           <aside className={styles.side}>
             <LetIn view={view} acts={acts} />
+            {door}
+            <ChoosePlan view={view} nowMs={nowMs} plans={shelf.plans} acts={acts} />
             <WhoIsHere seats={view.seats} onOpen={setOpenSeat} />
             <PretendClass view={view} onSeat={acts.pretendClass} />
             <CloseRoom code={view.room.code} roundIsOn={false} onClose={acts.closeRoom} />
           </aside>
         </main>
       ) : (
-        <WatchRound view={view} acts={acts} onOpen={setOpenSeat} />
+        <WatchRound
+          view={view}
+          nowMs={nowMs}
+          acts={acts}
+          onSeat={setOpenSeat}
+          onDemonstrate={(name, { turns }) => setTool({ kind: 'demonstrate', given: { name, turns } })}
+        />
       )}
       {student !== undefined && (
         <StudentSheet
@@ -79,10 +143,19 @@ export function DeskRoomScreen({ view, nowMs, refusal, acts }: DeskRoomScreenPro
       {showsRoom && (
         <Sheet title={t('desk:side.title')} onClose={() => setShowsRoom(false)}>
           <LetIn view={view} acts={acts} />
+          {door}
           {phase === 'ended' && <PretendClass view={view} onSeat={acts.pretendClass} />}
-          <CloseRoom code={view.room.code} roundIsOn={phase === 'playing'} onClose={acts.closeRoom} />
+          <CloseRoom
+            code={view.room.code}
+            roundIsOn={phase === 'playing' && !isTakeHome}
+            onClose={acts.closeRoom}
+          />
         </Sheet>
       )}
     </div>
   )
+}
+
+function toolFor(kind: 'round' | 'review'): Tool {
+  return kind === 'review' ? { kind } : null
 }

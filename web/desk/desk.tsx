@@ -3,6 +3,7 @@
 import { useEffect } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { RoomId } from '../../engine/contest/ids.ts'
+import type { LessonPlan } from '../../engine/contest/plans/lesson-plan.ts'
 import { beginDesk, deskActs, useDesk } from '../live/desk-live.ts'
 import { useServerNow } from '../live/server-clock.ts'
 import { AwayLine } from '../parts/away-line.tsx'
@@ -35,9 +36,21 @@ async function openRoom(): Promise<void> {
   rememberRoom(await deskActs.openRoom())
 }
 
+const SHELF_ACTS = {
+  keepPlan: deskActs.keepPlan,
+  removePlan: deskActs.removePlan,
+  keepRoster: deskActs.keepRoster,
+  removeRoster: deskActs.removeRoster,
+  /** Opens a room that follows the plan. */
+  usePlan: async (plan: LessonPlan) => {
+    await openRoom()
+    deskActs.usePlan(plan)
+  },
+}
+
 export default function Desk() {
   const { t } = useTranslation()
-  const { status, home, view, refusal, outOfDate } = useDesk()
+  const { status, home, shelf, view, refusal, outOfDate } = useDesk()
   const nowMs = useServerNow()
   useEffect(beginDesk, [])
 
@@ -59,10 +72,17 @@ export default function Desk() {
     <>
       {view !== null ? (
         <FaultBoundary key={view.room.id}>
-          <DeskRoomScreen view={view} nowMs={nowMs} refusal={refusal} acts={roomActs} />
+          <DeskRoomScreen view={view} shelf={shelf} nowMs={nowMs} refusal={refusal} acts={roomActs} />
         </FaultBoundary>
       ) : home !== null && comesBack === null ? (
-        <DeskHomeScreen home={home} refusal={refusal} openRoom={openRoom} watchRoom={watchRoom} />
+        <DeskHomeScreen
+          home={home}
+          shelf={shelf}
+          refusal={refusal}
+          openRoom={openRoom}
+          watchRoom={watchRoom}
+          shelfActs={SHELF_ACTS}
+        />
       ) : (
         <Waiting words={t('common:connecting')} />
       )}

@@ -14,6 +14,7 @@ type RoundActsProps = { view: DeskView; phase: RoomPhase; acts: RoomActs; onPlan
 
 export function RoundActs({ view, phase, acts, onPlan }: RoundActsProps) {
   const { t } = useTranslation()
+  const hasRealCubes = view.settings.cube !== 'screen'
   const start = (
     <Button
       look="accent"
@@ -21,12 +22,16 @@ export function RoundActs({ view, phase, acts, onPlan }: RoundActsProps) {
       className={styles.start}
       onClick={() => {
         onPlan(false)
-        acts.start()
+        if (hasRealCubes) acts.deal()
+        else acts.start()
       }}
     >
-      {view.nRounds === 0 ? t('desk:acts.start') : t('desk:acts.startRound', { number: view.nRounds + 1 })}
+      {startWords(t, view)}
     </Button>
   )
+  // In a take-home room every round is open by itself, until the deadline.
+  if (view.room.deadlineMs !== null) return null
+  if (view.round?.clock.phase === 'ready') return <ReadyActs view={view} acts={acts} />
   if (phase === 'playing') return <PlayingActs view={view} acts={acts} />
   if (phase === 'planning') {
     return (
@@ -47,6 +52,24 @@ export function RoundActs({ view, phase, acts, onPlan }: RoundActsProps) {
         {t('desk:acts.settings')}
       </Button>
       {start}
+    </>
+  )
+}
+
+function startWords(t: ReturnType<typeof useTranslation>['t'], { nRounds, settings }: DeskView): string {
+  if (settings.cube !== 'screen') return t('desk:realCubes.deal', { number: nRounds + 1 })
+  return nRounds === 0 ? t('desk:acts.start') : t('desk:acts.startRound', { number: nRounds + 1 })
+}
+
+/** Dealt, and the real cubes are being brought to the start. */
+function ReadyActs({ view, acts }: { view: DeskView; acts: RoomActs }) {
+  const { t } = useTranslation()
+  return (
+    <>
+      <VoidRound onVoid={acts.voidRound} />
+      <Button look="accent" icon="play" className={styles.start} onClick={acts.giveSignal}>
+        {t('desk:realCubes.signal', { number: view.nRounds })}
+      </Button>
     </>
   )
 }

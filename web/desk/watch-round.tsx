@@ -1,84 +1,143 @@
 /**
- * A round under way or over: par, the ways through the start, the class on its sheet, and the lanes as everybody sees them.
- * Narrow desks show the class or the lanes.
+ * A round under way or over: the wall with every cube, the lanes as everybody sees them, or the ways through the start; and
+ * beside them the student that was chosen. Narrow desks show the student in a sheet.
  */
 
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { SeatId } from '../../engine/contest/ids.ts'
 import { nStagesIn } from '../../engine/method/stages.ts'
-import type { DeskView } from '../../engine/wire/views.ts'
+import type { DeskView, TryLook } from '../../engine/wire/views.ts'
+import { FootNotes } from '../parts/lanes/foot-notes.tsx'
 import { Lanes } from '../parts/lanes/lanes.tsx'
 import { PretendMark } from '../parts/pretend-mark.tsx'
-import { classNames } from '../ui/class-names.ts'
+import { Button } from '../ui/button.tsx'
+import { useIsWide } from '../ui/is-wide.ts'
 import { SegmentedChoice } from '../ui/segmented-choice.tsx'
-import { ClassSheet } from './class/class-sheet.tsx'
+import { Sheet } from '../ui/sheet.tsx'
 import type { RoomActs } from './desk-acts.ts'
 import { ParLine } from './par-line.tsx'
+import { RealCubes } from './real-cubes.tsx'
 import { classSeesPar } from './room-phase.ts'
+import { NudgeKeys } from './wall/nudge-keys.tsx'
+import { StudentPanel } from './wall/student-panel.tsx'
+import { Wall } from './wall/wall.tsx'
+import { studentStates } from './wall/wall-students.ts'
 import styles from './watch-round.module.css'
 import { WaysThrough } from './ways/ways-through.tsx'
 
-type Half = 'class' | 'board'
-type WatchRoundProps = { view: DeskView; acts: Pick<RoomActs, 'showPar'>; onOpen: (id: SeatId) => void }
+type Face = 'wall' | 'board' | 'ways'
+type WatchRoundProps = {
+  readonly view: DeskView
+  readonly nowMs: number
+  readonly acts: Pick<RoomActs, 'showPar' | 'lookAt' | 'nudge'>
+  /** Name and seat of a student. */
+  readonly onSeat: (id: SeatId) => void
+  readonly onDemonstrate: (name: string, look: TryLook) => void
+}
 
-export function WatchRound({ view, acts, onOpen }: WatchRoundProps) {
+export function WatchRound({ view, nowMs, acts, onSeat, onDemonstrate }: WatchRoundProps) {
   const { t } = useTranslation()
-  const [half, setHalf] = useState<Half>('class')
+  const isWide = useIsWide()
+  const [face, setFace] = useState<Face>('wall')
+  const [chosen, setChosen] = useState<SeatId | null>(null)
+  const [nudgesAll, setNudgesAll] = useState(false)
   const { round } = view
   const counts = round !== null && round.clock.phase !== 'void'
   const isEnded = round?.clock.phase === 'ended'
-  // Open once the round is over, folded while it runs; the teacher's own wish counts until that changes.
-  const foldedFor = `${round?.id} ${isEnded}`
-  const [wish, setWish] = useState({ foldedFor, isOpen: isEnded })
-  const isOpen = wish.foldedFor === foldedFor ? wish.isOpen : isEnded
+  const isPlayed = round?.clock.phase === 'running' || round?.clock.phase === 'paused'
+  const students = studentStates(view, nowMs)
+  const student = students.find(({ seat }) => seat.seatId === chosen)
+  const panel = student !== undefined && round !== null && (
+    <StudentPanel
+      key={student.seat.seatId}
+      student={student}
+      round={round}
+      lookAt={acts.lookAt}
+      onNudge={acts.nudge}
+      onDemonstrate={(look) => onDemonstrate(student.seat.name, look)}
+      onSeat={() => onSeat(student.seat.seatId)}
+    />
+  )
+  const choose = (id: SeatId) => setChosen((before) => (before === id ? null : id))
   return (
     <main className={styles.round}>
-      <div className={styles.choose}>
+      <div className={styles.over}>
         <SegmentedChoice
-          legend={t('desk:classSheet.view')}
+          legend={t('desk:wall.view')}
           quietLegend
           segments={[
-            { value: 'class', label: t('desk:classSheet.title') },
-            { value: 'board', label: t('desk:classSheet.board') },
+            { value: 'wall', label: t('desk:wall.title') },
+            { value: 'board', label: t('desk:wall.board') },
+            { value: 'ways', label: t('desk:wall.ways'), disabled: !counts },
           ]}
-          value={half}
-          onChoose={setHalf}
+          value={face}
+          onChoose={setFace}
         />
-      </div>
-      <div className={styles.over}>
         {counts && <ParLine view={view} acts={acts} />}
-        {view.seats.some((seat) => seat.pretend) && (
-          <p className={styles.pretend}>
-            <PretendMark />
-          </p>
+        <RealCubes view={view} />
+        {view.seats.some((seat) => seat.pretend) && <PretendMark />}
+        {isPlayed && (
+          <Button look="quiet" onClick={() => setNudgesAll(true)}>
+            {t('desk:wall.nudgeAll')}
+          </Button>
         )}
       </div>
-      <div className={classNames(styles.class, isOpen && styles.open, half === 'class' && styles.chosen)}>
-        {counts && (
+      <div className={styles.face}>
+        {face === 'wall' && <Wall round={round} students={students} chosen={chosen} onChoose={choose} />}
+        {face === 'ways' && counts && (
           <WaysThrough
             start={round.start}
             par={view.par}
             ways={view.ways}
             baseColour={round.settings.baseColour}
-            isOpen={isOpen}
-            onOpen={(open) => setWish({ foldedFor, isOpen: open })}
+            isOpen
+            onOpen={() => setFace('wall')}
           />
         )}
-        <ClassSheet view={view} onOpen={onOpen} />
-      </div>
-      <div className={classNames(styles.lanes, half === 'board' && styles.chosen)}>
-        {counts && (
-          <Lanes
-            lanes={view.lanes}
-            phase={isEnded ? 'ended' : 'running'}
-            nStages={nStagesIn(round.settings)}
-            par={classSeesPar(view) ? view.par : null}
-            roundKey={round.id}
-          />
+        {face === 'board' && counts && (
+          <>
+            <Lanes
+              lanes={view.lanes}
+              phase={isEnded ? 'ended' : 'running'}
+              nStages={nStagesIn(round.settings)}
+              par={classSeesPar(view) ? view.par : null}
+              roundKey={round.id}
+            />
+            <FootNotes lanes={view.lanes} />
+          </>
         )}
-        {round?.clock.phase === 'void' && <p className={styles.void}>{t('board:voided.sentence')}</p>}
+        {face === 'board' && round?.clock.phase === 'void' && (
+          <p className={styles.void}>{t('board:voided.sentence')}</p>
+        )}
       </div>
+      {isWide && panel && student !== undefined && (
+        <aside className={styles.panel} aria-label={student.seat.name}>
+          <div className={styles.panelHead}>
+            <h2>{student.seat.name}</h2>
+            <Button look="quiet" icon="cross" onClick={() => setChosen(null)}>
+              {t('desk:panel.close')}
+            </Button>
+          </div>
+          {panel}
+        </aside>
+      )}
+      {!isWide && panel && student !== undefined && (
+        <Sheet title={student.seat.name} onClose={() => setChosen(null)}>
+          {panel}
+        </Sheet>
+      )}
+      {nudgesAll && (
+        <Sheet title={t('desk:wall.nudgeAllTitle')} onClose={() => setNudgesAll(false)}>
+          <NudgeKeys
+            sent={null}
+            onNudge={(nudge) => {
+              acts.nudge('all', nudge)
+              setNudgesAll(false)
+            }}
+          />
+        </Sheet>
+      )}
     </main>
   )
 }

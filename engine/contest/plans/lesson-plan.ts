@@ -54,7 +54,7 @@ export type LessonPlan = z.infer<typeof lessonPlanSchema>
 export type LessonPart = z.infer<typeof lessonPartSchema>
 
 /** @returns characters (UTF-16 code units) of all titles and notes of a plan */
-export function textLength(plan: { readonly title: string; readonly parts: readonly LessonPart[] }): number {
+function textLength(plan: { readonly title: string; readonly parts: readonly LessonPart[] }): number {
   return plan.parts.reduce(
     (sum, part) => sum + part.note.length + (part.kind === 'round' ? part.title.length : 0),
     plan.title.length,

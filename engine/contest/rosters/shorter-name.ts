@@ -1,5 +1,6 @@
 /** Shorter ways to call somebody: the given name, and the first letter of the family name where two share it. */
 
+import { isFriendlyName } from '../friendly-names.ts'
 import { NAME_LENGTH_MAX } from '../limits.ts'
 import { nameKey, readStudentName } from '../student-name.ts'
 
@@ -27,10 +28,10 @@ export function shorterName(full: string, family: string, isTaken: (name: string
   return null
 }
 
-/** @returns does it look like a given name and a family name? "Ana K." and "Ana 2" do not. */
+/** @returns does it look like a given name and a family name? "Ana K.", "Ana 2" and "Sunny Otter" do not. */
 export function looksLikeFullName(name: string): boolean {
   const [, ...others] = name.split(' ')
-  return others.some((word) => nameKey(word).length > 2 && !/\d/.test(word))
+  return !isFriendlyName(name) && others.some((word) => nameKey(word).length > 2 && !/\d/.test(word))
 }
 
 function* offers(given: string, last: string): Generator<string> {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import type { RoundClock } from '../../../engine/contest/round-clock.ts'
 import { DEFAULT_ROUND_SETTINGS } from '../../../engine/contest/round-settings.ts'
+import { anEmptyTry } from '../../../engine/contest/round-state.ts'
 import { solvedCube } from '../../../engine/cube/cube-position.ts'
 import type { BenchView, RoundView } from '../../../engine/wire/views.ts'
 import { benchFace } from '../../../web/bench/bench-face.ts'
@@ -73,12 +74,7 @@ function aView(clock: RoundClock | null): BenchView {
 
 function aTry(): LocalTry {
   return {
-    number: 1,
-    steps: [],
-    standing: [],
-    turns: 0,
-    position: solvedCube(),
-    reached: null,
+    ...anEmptyTry(solvedCube(), 1),
     reachedHere: false,
     nWaiting: 0,
   }
@@ -92,6 +88,7 @@ function aLive(): BenchLive {
     gone: null,
     outOfDate: false,
     cameTooLate: false,
+    turnedAway: false,
     refusal: null,
   }
 }

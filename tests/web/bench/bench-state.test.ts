@@ -4,9 +4,9 @@ import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { cubesEqual, solvedCube } from '../../../engine/cube/cube-position.ts'
 import { parseTurns } from '../../../engine/cube/parse-turns.ts'
 import type { Stage } from '../../../engine/method/stages.ts'
-import { DEFAULT_BENCH_SETTINGS, readBenchSettings } from '../../../web/bench/bench-settings.ts'
-import { goalProgress } from '../../../web/bench/goal-progress.ts'
 import { newPractice, type PracticeStep, practise } from '../../../web/bench/practice-cube.ts'
+import { DEFAULT_BENCH_SETTINGS, readBenchSettings } from '../../../web/parts/bench-page/bench-settings.ts'
+import { goalProgress } from '../../../web/parts/bench-page/goal-progress.ts'
 
 test.each([
   ['nothing', null, DEFAULT_BENCH_SETTINGS],

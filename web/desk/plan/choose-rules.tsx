@@ -1,18 +1,24 @@
 /** The rules that seldom change, folded away under a line that says what they are. */
 
 import { useTranslation } from 'react-i18next'
-import type { RoundSettings } from '../../../engine/contest/round-settings.ts'
+import { CUBES_IN_HAND, type RoundSettings } from '../../../engine/contest/round-settings.ts'
 import { COLOURS } from '../../../engine/cube/colour-scheme.ts'
 import colourStyles from '../../cube/sticker-colours.module.css'
 import { Icon } from '../../ui/icons.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { TickBox } from '../../ui/tick-box.tsx'
+import { ChoosePar } from './choose-par.tsx'
 import styles from './choose-rules.module.css'
 import { rulesSummary } from './rules-summary.ts'
+import type { ParTablesState } from './use-par-tables.ts'
 
-type ChooseRulesProps = { settings: RoundSettings; onChange: (settings: RoundSettings) => void }
+type ChooseRulesProps = {
+  settings: RoundSettings
+  pars: ParTablesState
+  onChange: (settings: RoundSettings) => void
+}
 
-export function ChooseRules({ settings, onChange }: ChooseRulesProps) {
+export function ChooseRules({ settings, pars, onChange }: ChooseRulesProps) {
   const { t } = useTranslation()
   return (
     <details className={styles.rules}>
@@ -22,6 +28,13 @@ export function ChooseRules({ settings, onChange }: ChooseRulesProps) {
         <span>{rulesSummary(t, settings)}</span>
       </summary>
       <div className={styles.inside}>
+        <ChoosePar settings={settings} pars={pars} onChange={onChange} />
+        <SegmentedChoice
+          legend={t('desk:plan.cube')}
+          segments={CUBES_IN_HAND.map((cube) => ({ value: cube, label: t(`desk:plan.cubeOf.${cube}`) }))}
+          value={settings.cube}
+          onChoose={(cube) => onChange({ ...settings, cube })}
+        />
         <SegmentedChoice
           legend={t('desk:plan.tries')}
           segments={[

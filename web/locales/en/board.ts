@@ -66,4 +66,19 @@ export const board = {
     title: 'No board here',
     sentence: 'Open the board again from the desk.',
   },
+  settingUp: {
+    title: 'Bring your cube to the start',
+    sentence: '{{count}} of {{of}} cubes are ready.',
+  },
+  notes: {
+    title: 'Footnotes of the ranking',
+    hints_one: '{{count}} hint up to level {{level}}',
+    hints_other: '{{count}} hints up to level {{level}}',
+    nudges_one: '{{count}} nudge',
+    nudges_other: '{{count}} nudges',
+    written: 'on a real cube',
+    kept: 'some turns came in later',
+    afterEnd_one: 'after the end: {{count}} turn',
+    afterEnd_other: 'after the end: {{count}} turns',
+  },
 } as const

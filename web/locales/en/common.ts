@@ -93,6 +93,18 @@ export const common = {
     brokeALayer: 'broke an earlier layer',
   },
 
+  /** Sentences that a teacher sends to a student. */
+  nudge: {
+    'look-at-the-goal': 'Look at the goal picture once more',
+    'check-the-hold': 'Check how you hold it',
+    'say-the-trigger': 'Say the trigger aloud while you turn',
+    'finish-the-trigger': 'Finish the trigger you began',
+    'take-back-and-look': 'Take back two turns and look again',
+    'mind-the-lower-layers': 'Mind the layers below',
+    'start-again-calmly': 'Start again, slowly this time',
+    'well-on-your-way': 'You are well on your way',
+  },
+
   pretendClass: 'Pretend class: these students are simulated',
 
   theme: {

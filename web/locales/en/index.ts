@@ -2,13 +2,35 @@
 
 import { bench } from './bench.ts'
 import { board } from './board.ts'
+import { classes } from './classes.ts'
+import { coach } from './coach.ts'
 import { common } from './common.ts'
 import { desk } from './desk.ts'
+import { hints } from './hints.ts'
 import { join } from './join.ts'
 import { lesson } from './lesson.ts'
+import { plans } from './plans.ts'
+import { practice } from './practice.ts'
 import { refusals } from './refusals.ts'
+import { showing } from './showing.ts'
+import { written } from './written.ts'
 
-export const en = { bench, board, common, desk, join, lesson, refusals } as const
+export const en = {
+  bench,
+  board,
+  classes,
+  coach,
+  common,
+  desk,
+  hints,
+  join,
+  lesson,
+  plans,
+  practice,
+  refusals,
+  showing,
+  written,
+} as const
 
 /** What every language has to have: the keys of this one. */
 export type Catalogue = Words<typeof en>

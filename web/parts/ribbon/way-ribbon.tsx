@@ -1,6 +1,7 @@
 /**
- * A way through a start that nobody has played: outlined squares, one a turn, with a flag and the number at the end.
- * Goes on in the next line where it has to, but never inside a trigger. Ways under one another share the squares.
+ * A way through a start: squares, one a turn, outlined where nobody has played it and filled where a student has, with a
+ * flag and the number at the end. Goes on in the next line where it has to, but never inside a trigger. Ways under one
+ * another share the squares.
  */
 
 import { useTranslation } from 'react-i18next'
@@ -12,20 +13,29 @@ import { type RibbonGroup, ribbonGroups } from './ribbon-groups.ts'
 import { ribbonWords } from './ribbon-words.ts'
 import styles from './way-ribbon.module.css'
 
-/** @param nTurns as counted in a round; it stands at the end of the ribbon */
-export function WayRibbon({ turns, nTurns }: { turns: readonly Turn[]; nTurns: number }) {
+type WayRibbonProps = {
+  readonly turns: readonly Turn[]
+  /** As counted in a round; stands at the end of the ribbon. */
+  readonly nTurns: number
+  /** Made by a student: filled squares. */
+  readonly isMade?: boolean
+  /** Whether it leads to the goal; a flag says so. */
+  readonly reaches?: boolean
+}
+
+export function WayRibbon({ turns, nTurns, isMade = false, reaches = true }: WayRibbonProps) {
   const { t } = useTranslation()
   const groups = ribbonGroups(turns)
   const hasReHolds = groups.some(({ reHolds }) => reHolds.length > 0)
   return (
-    <div className={classNames(styles.way, hasReHolds && styles.withReHolds)} dir="ltr">
+    <div className={classNames(styles.way, hasReHolds && styles.withReHolds, isMade && styles.made)} dir="ltr">
       <p className="visually-hidden">{ribbonWords(t, turns)}</p>
       {groups.map((group, index) => (
         <span key={group.at} className={styles.group} aria-hidden="true">
           <Group group={group} />
           {index === groups.length - 1 && (
             <span className={styles.end}>
-              <Sign of="reached" className={styles.flag} />
+              {reaches && <Sign of="reached" className={styles.flag} />}
               <b>{nTurns}</b>
             </span>
           )}

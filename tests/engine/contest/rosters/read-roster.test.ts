@@ -126,7 +126,7 @@ describe('what is not taken is told', () => {
 
 describe('full names', () => {
   test('[RS6] each has a shorter form, and those who share a given name a letter more', () => {
-    const reading = read('Ana Koch\nAna Lang\nBen Ott\nCem\nDora K.\nEva 2')
+    const reading = read('Ana Koch\nAna Lang\nBen Ott\nCem\nDora K.\nEva 2\nSunny Otter')
     expect(reading.names.map(({ name, shorter }) => [name, shorter])).toEqual([
       ['Ana Koch', 'Ana K.'],
       ['Ana Lang', 'Ana L.'],
@@ -134,6 +134,7 @@ describe('full names', () => {
       ['Cem', null],
       ['Dora K.', null],
       ['Eva 2', null],
+      ['Sunny Otter', null],
     ])
   })
 

@@ -1,0 +1,32 @@
+/** Mistakes planted one at a time, 200 of each kind: the coach names the right one. Rules CC: tests/RULES.md. */
+
+import { expect, test } from 'vitest'
+import { readSolution } from '../../../engine/coach/read-solution.ts'
+import { plant, type Planted } from './plant.ts'
+import { KINDS } from './plant-kinds.ts'
+
+const N_EXAMPLES = 200
+/** Some are read otherwise with good reason: what was turned is two right steps, or another kind's beginning. */
+const LEAST_RIGHT = 0.95 * N_EXAMPLES
+
+test.each(KINDS.map((kind) => [kind.key, kind] as const))(
+  '[CC1] %s is the first note in 95 of 100 planted examples, and stands where it was planted',
+  (_, kind) => {
+    const readings = Array.from({ length: N_EXAMPLES }, (__, number) => {
+      const planted = plant(kind, number)
+      return { planted, notes: readSolution(planted).notes }
+    })
+    const nRight = readings.filter(({ planted, notes }) => notes.length > 0 && isAt(planted, notes[0])).length
+    const nMore = readings.filter(({ notes }) => notes.length > 1).length
+    expect(nRight).toBeGreaterThanOrEqual(LEAST_RIGHT)
+    // One mistake, one note.
+    expect(nMore).toBeLessThanOrEqual(N_EXAMPLES - LEAST_RIGHT)
+  },
+  120_000,
+)
+
+type Placed = { readonly key: string; readonly fromTurn: number; readonly toTurn: number }
+
+function isAt({ key, from, to }: Planted, note: Placed): boolean {
+  return note.key === key && note.fromTurn <= to && from <= note.toTurn
+}

@@ -1,0 +1,172 @@
+/**
+ * The teacher's own cube: turned freely, or playing a way through the start, a student's turns among them. Seen by the
+ * teacher alone until it is shown to all; then live on every bench and on the board.
+ */
+
+import { useCallback, useId, useMemo, useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import { PIECE_NAMES } from '../../../engine/contest/nudges.ts'
+import { solvedCube } from '../../../engine/cube/cube-position.ts'
+import type { Face } from '../../../engine/cube/faces.ts'
+import { pieceAtSticker } from '../../../engine/cube/find-piece.ts'
+import { formatStickers } from '../../../engine/cube/stickers.ts'
+import { type Turn, type TurnName, turnName } from '../../../engine/cube/turns.ts'
+import type { ShownCube } from '../../../engine/wire/shown.ts'
+import type { DeskView } from '../../../engine/wire/views.ts'
+import { Hands } from '../../parts/hands/hands.tsx'
+import { namedPiece } from '../../parts/lesson/place-words.ts'
+import { CubeFace } from '../../parts/showing/cube-face.tsx'
+import { PlayKeys } from '../../parts/showing/play-keys.tsx'
+import { useShownCube } from '../../parts/showing/use-shown-cube.ts'
+import { Button } from '../../ui/button.tsx'
+import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
+import type { RoomActs } from '../desk-acts.ts'
+import styles from './demonstrate.module.css'
+import { useShowing } from './use-showing.ts'
+
+/** A student's turns, to be played before the class. */
+export type GivenTurns = { readonly name: string; readonly turns: readonly TurnName[] }
+
+type DemonstrateProps = {
+  readonly view: DeskView
+  readonly acts: Pick<RoomActs, 'show' | 'showAt'>
+  readonly given: GivenTurns | null
+  readonly onBack: () => void
+}
+
+type Source = 'own-start' | 'own-solved' | 'lesson' | 'shortest' | 'given'
+
+const SOLVED = formatStickers(solvedCube())
+
+export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
+  const { t } = useTranslation()
+  const pieceId = useId()
+  const { round, ways } = view
+  const sources = useMemo(
+    (): Source[] => [
+      ...(given === null ? [] : (['given'] as const)),
+      ...(round === null ? [] : (['own-start'] as const)),
+      'own-solved',
+      ...(ways === null ? [] : (['lesson', 'shortest'] as const)),
+    ],
+    [given, round, ways],
+  )
+  const [wished, setWished] = useState<Source>(given === null ? 'own-start' : 'given')
+  const source = sources.includes(wished) ? wished : sources[0]
+  const isOwn = source === 'own-start' || source === 'own-solved'
+  const [own, setOwn] = useState<readonly TurnName[]>([])
+  const [gone, setGone] = useState(0)
+  const [pointer, setPointer] = useState<string | null>(null)
+
+  const title = {
+    'own-start': '',
+    'own-solved': '',
+    lesson: t('showing:demonstrate.lesson'),
+    shortest: t('showing:demonstrate.shortest'),
+    given: given === null ? '' : t('showing:demonstrate.ofStudent', { name: given.name }),
+  }[source]
+  const wayTurns = source === 'given' ? given?.turns : source === 'lesson' ? ways?.lesson.turns : ways?.shortest
+  const turns = isOwn ? own : (wayTurns ?? NOTHING)
+  const start = source === 'own-solved' || round === null ? SOLVED : round.start
+  const baseColour = round?.settings.baseColour ?? view.settings.baseColour
+  const shown = useMemo(
+    (): ShownCube => ({ kind: 'cube', title, start, baseColour, turns: [...turns] }),
+    [title, start, baseColour, turns],
+  )
+  const done = Math.min(isOwn ? own.length : gone, turns.length)
+  const at = useMemo(() => ({ at: done, chosen: 0, pointer }), [done, pointer])
+  const { isLive, begin, end } = useShowing(view, acts, shown, at)
+  const cube = useShownCube(start, turns, done)
+  const handActs = useMemo(
+    () => ({
+      turn: (more: readonly Turn[]) => setOwn((before) => [...before, ...more.map(turnName)]),
+      takeBack: () => setOwn((before) => before.slice(0, -1)),
+      startAgain: () => setOwn([]),
+    }),
+    [],
+  )
+  const point = useCallback(
+    (sticker: number) => setPointer((before) => toggled(before, pieceAtSticker(cube.position, sticker))),
+    [cube],
+  )
+  return (
+    <main className={styles.demonstrate}>
+      <div className={styles.bar}>
+        <h1>{t('showing:demonstrate.title')}</h1>
+        <SegmentedChoice
+          legend={t('showing:demonstrate.what')}
+          quietLegend
+          segments={sources.map((each) => ({ value: each, label: sourceWords(t, each, given) }))}
+          value={source}
+          onChoose={(next) => {
+            setWished(next)
+            setOwn([])
+            setGone(0)
+          }}
+        />
+        <label htmlFor={pieceId}>{t('showing:demonstrate.point')}</label>
+        <select
+          id={pieceId}
+          value={pointer ?? ''}
+          onChange={(event) => setPointer(event.currentTarget.value || null)}
+        >
+          <option value="">{t('showing:demonstrate.pointNothing')}</option>
+          {PIECE_NAMES.map((home) => (
+            <option key={home} value={home}>
+              {namedPiece(t, [...home] as Face[], baseColour)}
+            </option>
+          ))}
+        </select>
+        <p className={styles.state} role="status">
+          {t(isLive ? 'showing:demonstrate.shown' : 'showing:demonstrate.notShown')}
+        </p>
+        <Button look={isLive ? 'plain' : 'accent'} icon={isLive ? 'stop' : 'projector'} onClick={isLive ? end : begin}>
+          {t(isLive ? 'showing:demonstrate.end' : 'showing:demonstrate.begin')}
+        </Button>
+        <Button look="quiet" icon="back" onClick={onBack}>
+          {t('showing:demonstrate.back')}
+        </Button>
+      </div>
+      {isOwn ? (
+        <div className={styles.hands}>
+          <Hands
+            cube={cube}
+            baseColour={baseColour}
+            marks="plain"
+            acts={handActs}
+            canTurn
+            canTakeBack={own.length > 0}
+            canStartAgain={own.length > 0}
+            shortcuts
+            stuck={false}
+            onStuck={null}
+            onOpenLook={() => {}}
+          />
+        </div>
+      ) : (
+        <CubeFace shown={shown} at={at} marks="plain" onPoint={point}>
+          <PlayKeys at={done} nTurns={turns.length} onGo={setGone} />
+        </CubeFace>
+      )}
+    </main>
+  )
+}
+
+const NOTHING: readonly TurnName[] = []
+
+function toggled(before: string | null, piece: string | null): string | null {
+  return before === piece ? null : piece
+}
+
+function sourceWords(t: ReturnType<typeof useTranslation>['t'], source: Source, given: GivenTurns | null): string {
+  switch (source) {
+    case 'own-start':
+      return t('showing:demonstrate.ofStart')
+    case 'own-solved':
+      return t('showing:demonstrate.fromSolved')
+    case 'given':
+      return t('showing:demonstrate.ofStudent', { name: given?.name ?? '' })
+    default:
+      return t(`showing:demonstrate.${source}`)
+  }
+}

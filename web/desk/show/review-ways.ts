@@ -1,0 +1,52 @@
+/** Which ways of a round are laid beside each other, and under what names. Pure. */
+
+import type { SeatId } from '../../../engine/contest/ids.ts'
+import { SHOWN_WAYS_MAX } from '../../../engine/wire/limits.ts'
+import type { ShownWay } from '../../../engine/wire/shown.ts'
+import type { ReviewView } from '../../../engine/wire/views.ts'
+
+export type WaysChoice = {
+  readonly shortest: boolean
+  readonly lesson: boolean
+  /** In the order in which they are shown. */
+  readonly seats: readonly SeatId[]
+}
+
+/** Students whose ways a review begins with: the best, one in the middle, and one who took many turns. */
+const STUDENTS_AT_FIRST = 3
+
+/** @returns the two ways of the guide, and students from along the ranking */
+export function defaultChoice({ solutions, ways }: ReviewView): WaysChoice {
+  const reached = solutions.filter((solution) => solution.reached !== null)
+  const from = reached.length > 0 ? reached : solutions
+  const n = Math.min(STUDENTS_AT_FIRST, from.length)
+  const picked = Array.from({ length: n }, (_, index) =>
+    n === 1 ? from[0] : from[Math.round((index * (from.length - 1)) / (n - 1))],
+  )
+  return { shortest: ways !== null, lesson: ways !== null, seats: picked.map(({ seatId }) => seatId) }
+}
+
+/** @returns how many ways a choice shows */
+export function nChosen({ shortest, lesson, seats }: WaysChoice): number {
+  return Number(shortest) + Number(lesson) + seats.length
+}
+
+/** @param hidesNames students are called A, B, C in the order in which they are shown */
+export function waysToShow({ ways, par, solutions }: ReviewView, choice: WaysChoice, hidesNames: boolean): ShownWay[] {
+  const shown: ShownWay[] = []
+  if (choice.shortest && ways !== null) {
+    const kind = par?.proven === false ? 'best-known' : 'shortest'
+    shown.push({ owner: { kind }, turns: ways.shortest, reached: true })
+  }
+  if (choice.lesson && ways !== null)
+    shown.push({ owner: { kind: 'lesson' }, turns: ways.lesson.turns, reached: true })
+  for (const [index, seatId] of choice.seats.entries()) {
+    const solution = solutions.find((each) => each.seatId === seatId)
+    if (solution === undefined) continue
+    const owner = hidesNames
+      ? ({ kind: 'letter', letter: 'ABCDEFGH'[index] } as const)
+      : ({ kind: 'name', name: solution.name } as const)
+    shown.push({ owner, turns: solution.turns, reached: solution.reached !== null })
+  }
+  return shown.slice(0, SHOWN_WAYS_MAX)
+}

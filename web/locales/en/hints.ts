@@ -1,0 +1,12 @@
+/** The hint ladder. The rungs themselves are the sentences of lesson.ts; here is what stands around them. */
+export const hints = {
+  label: 'Hint',
+  /** The three rungs, as the button offers them. */
+  ask: { 1: 'Hint', 2: 'How to hold?', 3: 'What to do?' },
+  /** Said before it is pressed. */
+  free: 'free',
+  cost_one: 'costs {{count}} turn',
+  cost_other: 'costs {{count}} turns',
+  fromBehind: 'seen from the back',
+  map: 'ask for a hint',
+} as const

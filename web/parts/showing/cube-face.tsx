@@ -1,0 +1,65 @@
+/**
+ * A demonstration as everybody sees it: the teacher's cube, large, with its turns beneath. Re-holds come in slowly. Whoever
+ * looks may look from another side, and step back without losing the place.
+ */
+
+import { type ReactNode, useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import { stickersOfPiece } from '../../../engine/cube/find-piece.ts'
+import type { ShowingAt, ShownCube } from '../../../engine/wire/shown.ts'
+import { LOOK_FROM_FRONT } from '../../cube/look-around.ts'
+import type { MarkStyle } from '../../cube/sticker-colours.ts'
+import { TurningCube } from '../../cube/turning-cube.tsx'
+import styles from './cube-face.module.css'
+import { ShownRibbon } from './shown-ribbon.tsx'
+import { useShownCube } from './use-shown-cube.ts'
+
+type CubeFaceProps = {
+  readonly shown: ShownCube
+  readonly at: ShowingAt
+  readonly marks: MarkStyle
+  /** A piece was pressed; null where nobody may point. */
+  readonly onPoint?: ((sticker: number) => void) | undefined
+  /** Keys beneath. */
+  readonly children?: ReactNode
+}
+
+export function CubeFace({ shown, at: { at, pointer }, marks, onPoint, children }: CubeFaceProps) {
+  const { t } = useTranslation()
+  const [look, setLook] = useState(LOOK_FROM_FRONT)
+  const cube = useShownCube(shown.start, shown.turns, at)
+  return (
+    <div className={styles.face}>
+      {shown.title !== '' && <h2 className={styles.title}>{shown.title}</h2>}
+      <p className="visually-hidden" aria-live="polite">
+        {t('showing:afterTurn', { count: at, of: shown.turns.length })}
+        {at > 0 && ` ${shown.turns[at - 1]}`}
+      </p>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: pointing has a list of pieces for the keyboard. */}
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: pointing has a list of pieces for the keyboard. */}
+      <div
+        className={styles.cube}
+        onClick={(event) => {
+          const sticker = (event.target as Element).closest('[data-sticker]')?.getAttribute('data-sticker')
+          if (sticker != null) onPoint?.(Number(sticker))
+        }}
+      >
+        <TurningCube
+          cube={cube}
+          baseColour={shown.baseColour}
+          marks={marks}
+          turnable={false}
+          onTurn={() => {}}
+          look={look}
+          onLook={setLook}
+          slowReHolds
+          pointed={pointer === null ? NOTHING : stickersOfPiece(cube.position, pointer)}
+        />
+      </div>
+      <ShownRibbon turns={shown.turns} at={at} />
+      {children}
+    </div>
+  )
+}
+
+const NOTHING: readonly number[] = []

@@ -1,0 +1,122 @@
+/**
+ * A review as everybody sees it: the ways through one start under one another, the same moment of the puzzle at the same
+ * place, and about the turn where the mark stands one sentence. The teacher moves the mark; who follows sees it move.
+ */
+
+import { type ReactNode, useMemo } from 'react'
+import { useTranslation } from 'react-i18next'
+import { afterTurns } from '../../../engine/cube/apply-turn.ts'
+import { stickersOf } from '../../../engine/cube/stickers.ts'
+import type { ShowingAt, ShownReview } from '../../../engine/wire/shown.ts'
+import { CubePicture } from '../../cube/cube-picture.tsx'
+import type { MarkStyle } from '../../cube/sticker-colours.ts'
+import { useBoxSize } from '../../ui/box-size.ts'
+import { noteWords } from '../coach/note-words.ts'
+import { turnsDoneAt } from './align-ways.ts'
+import { MomentHead } from './moment-head.tsx'
+import { noteAt, readReview } from './read-ways.ts'
+import { ReviewRow } from './review-row.tsx'
+import styles from './review-face.module.css'
+import { ownerWords } from './way-words.ts'
+
+type ReviewFaceProps = {
+  readonly shown: ShownReview
+  readonly at: ShowingAt
+  readonly marks: MarkStyle
+  /** Chooses a way, at a turn of it; left out for who only follows. */
+  readonly onChoose?: ((chosen: number, at: number) => void) | undefined
+  /** Keys beneath. */
+  readonly children?: ReactNode
+}
+
+/** The column of names, in pixels; the ribbons have the rest. */
+const NAMES_WIDTH = { wide: 150, narrow: 92 }
+const NARROW_PX = 640
+const SQUARE = { least: 15, most: 30 }
+/** Room behind the longest way for its flag and number. */
+const END_SQUARES = 3
+
+export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, children }: ReviewFaceProps) {
+  const { t } = useTranslation()
+  const [ribbons, box] = useBoxSize<HTMLDivElement>()
+  const review = useMemo(() => readReview(shown), [shown])
+  const row = review.ways[chosen]
+  const place = row.aligned.places[Math.min(at, row.turns.length)]
+  const note = noteAt(row, at)
+  const namesWidth = box !== null && box.widthPx < NARROW_PX ? NAMES_WIDTH.narrow : NAMES_WIDTH.wide
+  const free = (box?.widthPx ?? 1_000) - namesWidth
+  const square = Math.max(SQUARE.least, Math.min(SQUARE.most, Math.floor(free / (review.nSquares + END_SQUARES))))
+  const others = review.ways.flatMap((each, index) => (index === chosen ? [] : [{ each, index }])).slice(0, 3)
+  return (
+    <div className={styles.face}>
+      <div className={styles.top}>
+        <CubePicture
+          stickers={stickersOf(afterTurns(review.start, row.turns.slice(0, at)))}
+          baseColour={shown.baseColour}
+          marks={marks}
+          label={t('showing:cubeOf', { owner: ownerWords(t, row.way), count: at })}
+          className={styles.cube}
+        />
+        <div className={styles.sentence} aria-live="polite">
+          <p>
+            <b>{ownerWords(t, row.way)}</b> {t('showing:afterTurn', { count: at, of: row.turns.length })}
+          </p>
+          <p className={styles.note}>{note === null ? '' : noteWords(t, note, shown.baseColour)}</p>
+        </div>
+        {others.length > 0 && (
+          <div className={styles.others}>
+            <p>{t('showing:sameMoment')}</p>
+            <ul>
+              {others.map(({ each, index }) => {
+                const done = turnsDoneAt(each.aligned, place)
+                return (
+                  <li key={index}>
+                    <CubePicture
+                      stickers={stickersOf(afterTurns(review.start, each.turns.slice(0, done)))}
+                      baseColour={shown.baseColour}
+                      marks={marks}
+                      label=""
+                    />
+                    <b>{ownerWords(t, each.way)}</b>
+                    <span>{t('showing:afterTurnShort', { count: done })}</span>
+                  </li>
+                )
+              })}
+            </ul>
+          </div>
+        )}
+      </div>
+      <div className={styles.ribbons} ref={ribbons}>
+        <div className={styles.sheet} style={{ width: namesWidth + (review.nSquares + END_SQUARES) * square }}>
+          <div className={styles.moments} style={{ marginInlineStart: namesWidth }}>
+            {review.moments.map((each, index) => (
+              <MomentHead
+                key={each.moment.key}
+                read={each}
+                square={square}
+                room={((review.moments[index + 1]?.place ?? review.nSquares + END_SQUARES) - each.place) * square}
+                baseColour={shown.baseColour}
+              />
+            ))}
+          </div>
+          <ol className={styles.rows}>
+            {review.ways.map((each, index) => (
+              <ReviewRow
+                // biome-ignore lint/suspicious/noArrayIndexKey: a way of a review has no identity but its row.
+                key={index}
+                row={each}
+                index={index}
+                isChosen={index === chosen}
+                square={square}
+                namesWidth={namesWidth}
+                onChoose={onChoose}
+              />
+            ))}
+          </ol>
+          <span className={styles.mark} style={{ insetInlineStart: namesWidth + place * square }} aria-hidden="true" />
+        </div>
+      </div>
+      {children}
+    </div>
+  )
+}

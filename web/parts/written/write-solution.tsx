@@ -1,0 +1,118 @@
+/**
+ * A solution written down from a real cube: one text, fed by the keyboard and by a tap pad, read while it is written. What
+ * is no turn is marked at its place; the cube after the turns so far stands beside it. When the turns do not reach the
+ * goal, the first press on "Send" says where they go astray, and the second one sends all the same.
+ */
+
+import { useId, useMemo, useRef, useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import { afterTurns } from '../../../engine/cube/apply-turn.ts'
+import type { Colour } from '../../../engine/cube/colour-scheme.ts'
+import type { CubePosition } from '../../../engine/cube/cube-position.ts'
+import { countOuterBlockTurns } from '../../../engine/cube/outer-block-turns.ts'
+import { stickersOf } from '../../../engine/cube/stickers.ts'
+import type { Turn } from '../../../engine/cube/turns.ts'
+import { stepsBeforeGoal } from '../../../engine/method/goal-reached.ts'
+import type { StageSpan } from '../../../engine/method/stages.ts'
+import { CubePicture } from '../../cube/cube-picture.tsx'
+import type { MarkStyle } from '../../cube/sticker-colours.ts'
+import { Button } from '../../ui/button.tsx'
+import { Sign } from '../../ui/signs.tsx'
+import { AstrayNote } from './astray-note.tsx'
+import { readWritten } from './read-written.ts'
+import { TapPad } from './tap-pad.tsx'
+import { withPadKey } from './tap-pad-text.ts'
+import { whereAstray } from './where-astray.ts'
+import styles from './write-solution.module.css'
+import { WrittenField } from './written-field.tsx'
+
+export type WriteSolutionProps = {
+  /** The start of the round; the turns are written from this hold. */
+  readonly start: CubePosition
+  readonly span: StageSpan
+  readonly baseColour: Colour
+  readonly marks: MarkStyle
+  readonly onSend: (turns: readonly Turn[]) => void
+  /** It is being sent. */
+  readonly busy: boolean
+  /** Why the server did not take it, in words. */
+  readonly refusal: string | null
+}
+
+export function WriteSolution({ start, span, baseColour, marks, onSend, busy, refusal }: WriteSolutionProps) {
+  const { t } = useTranslation()
+  const ids = { field: useId(), help: useId() }
+  const field = useRef<HTMLTextAreaElement>(null)
+  const [text, setText] = useState('')
+  const [isWarned, setIsWarned] = useState(false)
+  const { turns, fault } = useMemo(() => readWritten(text), [text])
+  const stickers = useMemo(() => stickersOf(afterTurns(start, turns)), [start, turns])
+  const nToGoal = useMemo(() => stepsBeforeGoal(start, turns, span.to), [start, turns, span.to])
+  const astray = useMemo(
+    () => (isWarned && fault === null && nToGoal === null ? whereAstray(start, turns, span) : null),
+    [isWarned, fault, nToGoal, start, turns, span],
+  )
+
+  const write = (next: string) => {
+    setText(next)
+    setIsWarned(false)
+  }
+  const nTurns = countOuterBlockTurns(turns)
+  const canSend = fault === null && turns.length > 0 && !busy
+  const send = () => {
+    if (!canSend) return
+    if (nToGoal === null && !isWarned) setIsWarned(true)
+    // The try ends with the turn that reaches the goal.
+    else onSend(nToGoal === null ? turns : turns.slice(0, nToGoal))
+  }
+
+  return (
+    <section className={styles.write} aria-label={t('written:label')}>
+      <div className={styles.so}>
+        <CubePicture
+          stickers={stickers}
+          baseColour={baseColour}
+          marks={marks}
+          label={t('written:cubeSoFar', { count: nTurns })}
+          className={styles.cube}
+        />
+        <p className={styles.count}>
+          <b>{nTurns}</b> {t('bench:line.turns', { count: nTurns })}
+        </p>
+        <p className={styles.state} role="status">
+          {nToGoal !== null && nToGoal > 0 && (
+            <>
+              <Sign of="reached" className={styles.flag} />
+              {nToGoal === turns.length
+                ? t('written:reached')
+                : t('written:reachedBefore', { count: countOuterBlockTurns(turns.slice(0, nToGoal)) })}
+            </>
+          )}
+        </p>
+      </div>
+      <WrittenField
+        id={ids.field}
+        helpId={ids.help}
+        field={field}
+        text={text}
+        fault={fault}
+        onWrite={write}
+        label={t('written:field')}
+      />
+      <TapPad onKey={(key) => write(withPadKey(text, key))} />
+      <div className={styles.send}>
+        {refusal !== null && (
+          <p className={styles.refusal} role="alert">
+            {refusal}
+          </p>
+        )}
+        <div role="status">
+          {astray !== null && <AstrayNote astray={astray} span={span} baseColour={baseColour} marks={marks} />}
+        </div>
+        <Button look="accent" size="large" wide aria-disabled={!canSend} onClick={send}>
+          {busy ? t('written:sending') : t(isWarned && nToGoal === null ? 'written:sendAllTheSame' : 'written:send')}
+        </Button>
+      </div>
+    </section>
+  )
+}
