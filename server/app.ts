@@ -31,6 +31,7 @@ import { Rooms } from './live/rooms.ts'
 import { prepareGuides } from './live/round-guide.ts'
 import { seatMessages } from './live/seat-messages.ts'
 import { shelfMessages } from './live/shelf-messages.ts'
+import { Standstills, type StandstillWatch } from './live/standstill.ts'
 import { TeacherShelf } from './live/teacher-shelf.ts'
 import { startTicker } from './live/ticker.ts'
 import { viewerMessages } from './live/viewer-messages.ts'
@@ -49,6 +50,7 @@ export type AppParts = {
   search: Pick<SearchPool, 'shortest' | 'setup'>
   log: Logger
   nowMs: () => number
+  standstill: StandstillWatch
   webDir: string
   publicUrl: URL | null
   addresses: () => readonly string[]
@@ -106,6 +108,7 @@ export function createApp(parts: AppParts): App {
     record,
     search: parts.search,
     shelf,
+    standstill: parts.standstill,
     log,
     newRandom: () => chachaSource(randomBytes(32)),
     newId,
@@ -113,6 +116,7 @@ export function createApp(parts: AppParts): App {
   }
   const pretendKey = newSecret()
   const rooms = new Rooms(liveParts)
+  const standstills = new Standstills(live, rooms, liveParts)
   const limits = parts.limits ?? new MessageLimits()
   const pretend = new PretendClasses(liveParts, pretendKey)
   const handlers = {
@@ -148,7 +152,7 @@ export function createApp(parts: AppParts): App {
   })
 
   live.on('connection', (connection) => {
-    listenToConnection(connection, handlers, limits, log)
+    listenToConnection(connection, { handlers, limits, log, beforeEach: () => standstills.lookBeforeMessage() })
     const nobody = setTimeout(() => {
       const { who, waitsAt } = connection.data
       if (who.role === 'nobody' && waitsAt === null) connection.disconnect(true)
@@ -174,7 +178,7 @@ export function createApp(parts: AppParts): App {
     },
     begin(ownUrl) {
       pretend.url = ownUrl
-      stopTicker = startTicker(live, rooms, liveParts)
+      stopTicker = startTicker(live, rooms, standstills, liveParts)
       stopForgetting = startForgettingNames(liveParts)
       stopMeasuring = startMeasuringDelays(live, rooms)
       for (const room of rooms.all()) {

@@ -1,12 +1,14 @@
 /** Puts the real parts together, listens, says where to go, and stops in order. */
 
 import type { AddressInfo } from 'node:net'
+import { uptime } from 'node:os'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import pino from 'pino'
 import { createApp } from './app.ts'
 import { readConfig } from './config.ts'
 import { localAddresses, ownAddress, rememberAddresses } from './http/local-addresses.ts'
+import { StandstillWatch } from './live/standstill.ts'
 import { openSearchPool } from './search/search-pool.ts'
 import { whereToGo } from './start/where-to-go.ts'
 import { makeSteadyClock } from './steady-clock.ts'
@@ -51,7 +53,10 @@ search.ready.then(
 let port = config.port
 const { publicUrl } = config
 const addresses = publicUrl === null ? rememberAddresses(() => localAddresses(port)) : () => [publicUrl.host]
-const app = createApp({ record, search, log, nowMs: makeSteadyClock(), webDir, publicUrl, addresses })
+const { nowMs, catchUp } = makeSteadyClock()
+// The uptime of the system goes on while it sleeps.
+const standstill = new StandstillWatch({ nowMs, goingOnMs: () => uptime() * 1_000, catchUp })
+const app = createApp({ record, search, log, nowMs, standstill, webDir, publicUrl, addresses })
 
 app.http.on('error', (fault: NodeJS.ErrnoException) => {
   // Later faults, such as too many open connections at once, cost those who come just then, and nobody who is here.

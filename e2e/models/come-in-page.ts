@@ -16,6 +16,16 @@ export class ComeInPage {
     this.goIn = page.getByRole('button', { name: /^Go in/ })
   }
 
+  /** Picks a name of the teacher's list, which comes when the code is whole. */
+  async pick(code: string, name: string): Promise<BenchPage> {
+    await this.code.fill(code)
+    await this.page.getByRole('radio', { name: new RegExp(`^${name}`) }).check({ force: true })
+    await this.goIn.click()
+    const bench = new BenchPage(this.page)
+    await bench.pad.waitFor()
+    return bench
+  }
+
   async comeIn(code: string, name: string): Promise<BenchPage> {
     await this.code.fill(code)
     await this.name.fill(name)

@@ -13,13 +13,13 @@ export class DeskPage {
   readonly pretendClass: Locator
   readonly openBoard: Locator
   readonly lock: Locator
-  /** Par of the sample start beside the settings. */
+  /** Par of the first sample start beside the settings. */
   readonly samplePar: Locator
   /** What the teacher knows of par: "Par 11", "Best known 27, at least 15". */
   readonly par: Locator
   readonly showPar: Locator
   readonly hidePar: Locator
-  /** The two ways through the start: folded away while the round runs. */
+  /** The two ways through the start; see `see('Ways')`. */
   readonly ways: Locator
   readonly shortestWay: Locator
   readonly lessonWay: Locator
@@ -36,7 +36,7 @@ export class DeskPage {
     this.pretendClass = page.getByRole('button', { name: 'Pretend class' })
     this.openBoard = page.getByRole('link', { name: 'Open the board' })
     this.lock = page.getByRole('checkbox', { name: /Lock the room/ })
-    this.samplePar = page.getByRole('figure').getByText(/^Par \d+$/)
+    this.samplePar = page.getByRole('figure').getByText(/^Par \d+$/).first()
     this.par = page.getByRole('main').getByText(/^(Par \d+|Best known \d+, at least \d+)$/)
     this.showPar = page.getByRole('button', { name: 'Show par to the class' })
     this.hidePar = page.getByRole('button', { name: 'Hide par from the class' })
@@ -63,9 +63,19 @@ export class DeskPage {
     await expect(this.lock).toBeChecked()
   }
 
-  /** Unfolds the ways through the start, or folds them away again. */
-  async toggleWays(): Promise<void> {
-    await this.ways.getByRole('heading', { name: 'Ways through this start' }).click()
+  /** What stands beside the wall: every cube, the lanes, or the ways through the start. */
+  async see(face: 'Wall' | 'Board' | 'Ways'): Promise<void> {
+    await this.page.getByRole('radio', { name: face, exact: true }).check({ force: true })
+  }
+
+  /** A page of the desk before a room. */
+  async goTo(face: 'Rooms' | 'Lesson plans' | 'Classes'): Promise<void> {
+    await this.page.getByRole('radio', { name: face, exact: true }).check({ force: true })
+  }
+
+  /** The square of a student on the wall. */
+  square(name: string): Locator {
+    return this.page.getByRole('region', { name: 'Wall' }).getByRole('button', { name: new RegExp(name) })
   }
 
   /** Turns of the round's par as the desk says them. */

@@ -68,7 +68,7 @@ export const PRICE = {
   longTurn: 0.8,
   /** Back to where the puzzle was, and for each turn. */
   nowhere: 5,
-  nowhereTurn: 0.3,
+  nowhereTurn: 0.15,
   /** A turn alone, and one that breaks something. */
   turn: 5,
   breakingTurn: 14,

@@ -183,7 +183,7 @@ function slipPrice(track: TurnTrack, from: number, done: SequenceDone, { details
 }
 
 /** Would the sequence have led on, had it been done as the book has it? */
-export function wouldLeadOn(track: TurnTrack, from: number, { pattern, beginsAt }: SequenceDone): boolean {
+function wouldLeadOn(track: TurnTrack, from: number, { pattern, beginsAt }: SequenceDone): boolean {
   const position = copyCube(track.standings[beginsAt].position)
   applyTurns(position, pattern.turns)
   const after = standingAt(position, track.span.to, track.book)

@@ -24,7 +24,7 @@ export function quartersOf(token: Token): number {
 }
 
 /** @param layer home face 0..5 @param quarters 1..3 */
-export function tokenOf(layer: number, quarters: number): Token {
+function tokenOf(layer: number, quarters: number): Token {
   return 4 * layer + quarters
 }
 

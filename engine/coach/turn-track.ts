@@ -149,3 +149,9 @@ export function momentBefore({ firstToken, turnOfToken }: TurnTrack, token: numb
   const moment = turnOfToken[token - 1] + 1
   return firstToken[moment] === token ? moment : null
 }
+
+/** @returns is something broken at a moment that stood at an earlier one? */
+export function isMending({ standings }: TurnTrack, moment: number): boolean {
+  const { level } = standings[moment]
+  return standings.slice(0, moment).some((earlier) => earlier.level > level)
+}

@@ -38,7 +38,7 @@ export const BROKE_IDLE_MS = 20_000
  * part of a sequence under way. Stage 7, A^5 B^5 A B, is the longest: 48 turns. The ladder of stages 2 and 3 is five
  * triggers; at stage 1 nothing is above that could break.
  */
-const SEQUENCE_STEPS_MAX: Readonly<Record<Stage, number>> = { 1: 4, 2: 22, 3: 12, 4: 8, 5: 26, 6: 26, 7: 50 }
+const SEQUENCE_STEPS_MAX: Readonly<Record<Stage, number>> = { 1: 4, 2: 22, 3: 12, 4: 8, 5: 26, 6: 30, 7: 50 }
 
 /**
  * @param playedMs of the round's clock now

@@ -6,12 +6,10 @@ import { err, ok } from '../../engine/result.ts'
 import { become, leaveDoor } from './change-role.ts'
 import type { Connection, LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
-import type { LiveRoom } from './live-room.ts'
+import type { AnsweredKnock, LiveRoom } from './live-room.ts'
 import { inOwnRoom, ownRoom } from './own-room.ts'
 import type { LiveParts } from './parts.ts'
 import type { PretendClasses } from './pretend/pretend-classes.ts'
-import type { Knock } from './room-door.ts'
-import type { Seat } from './room-seats.ts'
 import type { Rooms } from './rooms.ts'
 import { sendAway, takeSeat } from './seat-messages.ts'
 import { benchViewFor, deskViewFor } from './view-for.ts'
@@ -98,6 +96,7 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
         if (!closed.ok) return closed
         pretend.sendHome(room)
         for (const seat of room.seats.values()) sendAway(live, seat.connection, 'room-closed')
+        for (const { connectionId } of room.emptyDoor()) sendAway(live, connectionId, 'room-closed')
         return closed
       }),
 
@@ -114,7 +113,7 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
     'knock:answer': (connection, message) =>
       inRoom(connection, message.roomId, async (room) => {
         const answered = await room.answerKnock(message.knockId, message.letIn)
-        if (answered.ok) tellWhoWaited(live, room, answered.value)
+        if (answered.ok) await tellWhoWaited(live, room, answered.value)
         return answered
       }),
 
@@ -152,10 +151,16 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
 }
 
 /** The door has been opened for somebody, or not: their page hears of it, and holds the seat from now on. */
-function tellWhoWaited(live: LiveServer, room: LiveRoom, { knock, seat }: { knock: Knock; seat: Seat | null }): void {
+async function tellWhoWaited(live: LiveServer, room: LiveRoom, { knock, seat }: AnsweredKnock): Promise<void> {
   const connection = live.sockets.sockets.get(knock.connectionId)
   // Gone meanwhile: with the same secret the page finds its seat when it comes back.
   if (connection === undefined) return
+  if (connection.data.waitsAt !== room) {
+    // Told already by the other of two desks; or gave up while the seat was being stored: then nobody wants it, and its
+    // name is free again.
+    if (seat !== null && seat.connection === null && knock.moves === null) await room.remove(seat.id)
+    return
+  }
   if (seat === null) {
     leaveDoor(connection)
     connection.emit('seat:turned-away', {})

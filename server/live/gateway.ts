@@ -25,17 +25,25 @@ const UNREAD_MAX = { packets: 512, bytes: 512 * 1024 }
 
 type AnyAnswer = (answer: Answer<unknown>) => void
 
+/** What messages pass through on their way. */
+export type Gateway = {
+  readonly handlers: Handlers
+  readonly limits: MessageLimits
+  readonly log: Logger
+  /** Called before a message is looked at. */
+  readonly beforeEach: () => void
+}
+
 export function listenToConnection(
   connection: Connection,
-  handlers: Handlers,
-  limits: MessageLimits,
-  log: Logger,
+  { handlers, limits, log, beforeEach }: Gateway,
 ): void {
   // A Map, so that a message named `constructor` finds nothing.
   const table = new Map<string, Handler<MessageName>>(Object.entries(handlers) as [string, Handler<MessageName>][])
 
   connection.onAny((name: unknown, ...given: unknown[]) => {
     if (hasWaiting(connection, UNREAD_MAX)) return hangUp(connection)
+    beforeEach()
     const last = given.at(-1)
     const answer: AnyAnswer = typeof last === 'function' ? (last as AnyAnswer) : () => undefined
     const raw = typeof last === 'function' ? given.slice(0, -1) : given

@@ -57,6 +57,9 @@ export type RoomState = {
   readonly deadlineMs: number | null
 }
 
+/** Who waited, and the seat that they have now; null when they were sent away. */
+export type AnsweredKnock = { readonly knock: Knock; readonly seat: Seat | null }
+
 export class LiveRoom {
   readonly facts: RoomFacts
   readonly changes: Changes = { views: false, benches: false, seats: new Set(), lanes: new Set(), showing: false }
@@ -74,6 +77,8 @@ export class LiveRoom {
   readonly #lesson: RoomLesson
   readonly #rounds: RoomRounds
   #closing: Promise<Result<null, Refusal>> | null = null
+  /** Knocks that are being answered, by their identifiers. */
+  readonly #answering = new Map<string, Promise<Result<AnsweredKnock, Refusal>>>()
 
   constructor(parts: LiveParts, facts: RoomFacts, { settings, entry, plan, deadlineMs }: RoomState) {
     this.#parts = parts
@@ -136,7 +141,7 @@ export class LiveRoom {
     ownToken = newSecret(),
   ): Promise<Result<{ kind: 'in'; seat: Seat; token: string } | { kind: 'waiting' }, Refusal>> {
     if (this.#isClosing) return err({ code: 'room/closed' })
-    const asked = this.#door.ask(wish, this.#seats, this.roster, this.#parts.newRandom)
+    const asked = this.#door.ask(wish, ownToken, this.#seats, this.roster, this.#parts.newRandom)
     if (this.locked && !(asked.ok && asked.value.kind === 'wait' && asked.value.moves !== null))
       return err({ code: 'room/locked' })
     if (!asked.ok) return asked
@@ -164,9 +169,18 @@ export class LiveRoom {
 
   /**
    * The teacher opens the door, or sends away. @returns who waited, and the seat that they have now: null when they were
-   * sent away. Refused while the name is no longer free; then they go on waiting.
+   * sent away. Refused while the name is no longer free; then they go on waiting. Of two desks that answer at once the
+   * first one decides.
    */
-  async answerKnock(knockId: string, letIn: boolean): Promise<Result<{ knock: Knock; seat: Seat | null }, Refusal>> {
+  answerKnock(knockId: string, letIn: boolean): Promise<Result<AnsweredKnock, Refusal>> {
+    const underWay = this.#answering.get(knockId)
+    if (underWay !== undefined) return underWay
+    const answering = this.#answerKnock(knockId, letIn).finally(() => this.#answering.delete(knockId))
+    this.#answering.set(knockId, answering)
+    return answering
+  }
+
+  async #answerKnock(knockId: string, letIn: boolean): Promise<Result<AnsweredKnock, Refusal>> {
     const knock = this.#door.find(knockId)
     if (knock === null) return err({ code: 'room/nobody-there' })
     if (!letIn) {
@@ -185,6 +199,12 @@ export class LiveRoom {
     if (moves !== null) return this.#seats.move(moves, token)
     const joined = await this.#seats.join({ name, pupilId, pretend: false, token })
     return joined.ok ? ok(joined.value.seat) : joined
+  }
+
+  /** The room is closed: nobody waits at its door any more. @returns all who did */
+  emptyDoor(): readonly Knock[] {
+    this.changes.views = true
+    return this.#door.leaveAll()
   }
 
   /** Whoever waited on this connection is gone. */
@@ -413,7 +433,7 @@ export class LiveRoom {
   }
 
   async nudge(roundId: RoundId, to: 'all' | readonly SeatId[], nudge: Nudge): Promise<Result<null, Refusal>> {
-    const seatIds = to === 'all' ? [...this.seats.keys()] : to.filter((seatId) => this.seats.has(seatId))
+    const seatIds = to === 'all' ? [...this.seats.keys()] : [...new Set(to)].filter((seatId) => this.seats.has(seatId))
     if (seatIds.length === 0) return err({ code: 'room/no-such-seat' })
     const given = await this.#rounds.nudge(roundId, seatIds, nudge)
     for (const seatId of seatIds) {

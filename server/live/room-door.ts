@@ -58,17 +58,24 @@ export class RoomDoor {
     return [...this.#knocks.values()].map(({ knockId, name, moves }) => ({ knockId, name, moves: moves !== null }))
   }
 
-  /** Decides by the teacher's settings; changes nothing. @param roster the one that names are picked from, if there is one */
+  /**
+   * Decides by the teacher's settings; changes nothing.
+   *
+   * @param token the page's own secret: who knocks again keeps the name that was given
+   * @param roster the one that names are picked from, if there is one
+   */
   ask(
     wish: DoorWish,
+    token: string,
     seats: RoomSeats,
     roster: ClassRoster | null,
     newRandom: () => RandomSource,
   ): Result<DoorAnswer, Refusal> {
-    const named = this.#nameFor(wish, seats, roster, newRandom)
+    const named = this.#nameFor(wish, token, seats, roster, newRandom)
     if (!named.ok) return named
     const { name, pupilId, isOnList } = named.value
-    const holder = seats.ofName(name)
+    // Who was given another name since is still the same child of the roster.
+    const holder = (pupilId === null ? null : seats.ofPupil(pupilId)) ?? seats.ofName(name)
     if (holder !== null) {
       return wish.moves
         ? ok({ kind: 'wait', name: holder.name, pupilId, moves: holder.id })
@@ -80,6 +87,9 @@ export class RoomDoor {
 
   wait(answer: Extract<DoorAnswer, { kind: 'wait' }>, token: string, connectionId: string): Result<null, Refusal> {
     const key = hashSecret(token)
+    // One page waits once, whatever it called itself before.
+    for (const [other, knock] of this.#knocks)
+      if (other !== key && knock.connectionId === connectionId) this.#knocks.delete(other)
     if (!this.#knocks.has(key) && this.#knocks.size >= KNOCKS_MAX)
       return err({ code: 'room/door-crowded', max: KNOCKS_MAX })
     const knockId = this.#knocks.get(key)?.knockId ?? this.#newId()
@@ -93,7 +103,14 @@ export class RoomDoor {
     return [...this.#knocks.values()].find((knock) => knock.knockId === knockId) ?? null
   }
 
-  /** Nobody waits there any more. @returns whether somebody did */
+  /** Nobody waits there any more. @returns all who did */
+  leaveAll(): readonly Knock[] {
+    const all = [...this.#knocks.values()]
+    this.#knocks.clear()
+    return all
+  }
+
+  /** Whoever waited on this connection does not any more. @returns whether somebody did */
   leave(connectionId: string): boolean {
     for (const [key, knock] of this.#knocks) if (knock.connectionId === connectionId) return this.#knocks.delete(key)
     return false
@@ -101,6 +118,7 @@ export class RoomDoor {
 
   #nameFor(
     { name, pupilId, moves }: DoorWish,
+    token: string,
     seats: RoomSeats,
     roster: ClassRoster | null,
     newRandom: () => RandomSource,
@@ -108,7 +126,8 @@ export class RoomDoor {
     // A roster that was taken off the shelf leaves the room with typed names.
     const names = this.entry.names === 'roster' && roster === null ? 'typed' : this.entry.names
     if (names === 'given' && !moves) {
-      const given = friendlyName(newRandom(), (candidate) => seats.ofName(candidate) !== null)
+      const known = this.#knocks.get(hashSecret(token))
+      const given = known?.name ?? friendlyName(newRandom(), (candidate) => this.#isGiven(candidate, seats))
       return ok({ name: given, pupilId: null, isOnList: true })
     }
     if (names === 'roster' && pupilId !== undefined) {
@@ -117,6 +136,16 @@ export class RoomDoor {
     }
     if (name === undefined) return err({ code: names === 'roster' ? 'room/pick-a-name' : 'name/empty' })
     const read = readStudentName(name)
-    return read.ok ? ok({ name: read.value, pupilId: null, isOnList: names !== 'roster' }) : read
+    if (!read.ok) return read
+    // Nobody comes by a name of their own by saying that they move.
+    if (names === 'given' && seats.ofName(read.value) === null) return err({ code: 'room/no-such-seat' })
+    return ok({ name: read.value, pupilId: null, isOnList: names !== 'roster' })
+  }
+
+  /** Does anybody have this name, who sits, comes in just now, or waits? */
+  #isGiven(name: string, seats: RoomSeats): boolean {
+    if (seats.isTaken(name)) return true
+    for (const knock of this.#knocks.values()) if (knock.name === name) return true
+    return false
   }
 }

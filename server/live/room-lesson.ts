@@ -24,23 +24,28 @@ export class RoomLesson {
 
   async set(settings: RoundSettings): Promise<Result<null, Refusal>> {
     if (!(await leavesAStart(settings))) return err({ code: 'room/no-such-start' })
-    const stored = await this.#store({ kind: 'room-settings', roomId: this.#roomId, settings })
-    if (stored.ok) this.settings = settings
-    return stored
+    return this.#keepSettings(settings)
   }
 
   /** Begins a plan at its first part, or puts it away. */
-  async use(plan: LessonPlan | null): Promise<Result<null, Refusal>> {
-    const under = plan === null ? null : { plan, at: 0 }
-    const stored = await this.#keep(under)
-    return stored.ok && under !== null ? this.#takeSettings() : stored
+  use(plan: LessonPlan | null): Promise<Result<null, Refusal>> {
+    return this.#go(plan === null ? null : { plan, at: 0 })
   }
 
   /** Goes to a part of the plan. */
   async goTo(at: number): Promise<Result<null, Refusal>> {
     if (this.plan?.plan.parts[at] === undefined) return err({ code: 'room/no-such-part' })
-    const stored = await this.#keep({ plan: this.plan.plan, at })
-    return stored.ok ? this.#takeSettings() : stored
+    return this.#go({ plan: this.plan.plan, at })
+  }
+
+  /** Where the class is at a round, its settings are those of the next round. Where those leave no start, nobody goes there. */
+  async #go(plan: PlanUnderWay | null): Promise<Result<null, Refusal>> {
+    const part = plan?.plan.parts[plan.at]
+    const settings = part?.kind === 'round' ? part.settings : null
+    if (settings !== null && !(await leavesAStart(settings))) return err({ code: 'room/no-such-start' })
+    // Asked for at once, so that both are of one commit.
+    const [kept, set] = await Promise.all([this.#keep(plan), settings === null ? ok(null) : this.#keepSettings(settings)])
+    return kept.ok ? set : kept
   }
 
   async #keep(plan: PlanUnderWay | null): Promise<Result<null, Refusal>> {
@@ -49,9 +54,9 @@ export class RoomLesson {
     return stored
   }
 
-  /** Where the class is at a round, its settings are those of the next round. */
-  async #takeSettings(): Promise<Result<null, Refusal>> {
-    const part = this.plan?.plan.parts[this.plan.at]
-    return part?.kind === 'round' ? this.set(part.settings) : ok(null)
+  async #keepSettings(settings: RoundSettings): Promise<Result<null, Refusal>> {
+    const stored = await this.#store({ kind: 'room-settings', roomId: this.#roomId, settings })
+    if (stored.ok) this.settings = settings
+    return stored
   }
 }

@@ -137,7 +137,18 @@ export class RoomSeats {
     return ok(seat)
   }
 
-  /** The seat under this name, case and accents aside; null when it is free. */
+  /** The seat of this child of the roster, whatever it is called by now; null when nobody has picked that name. */
+  ofPupil(pupilId: string): Seat | null {
+    for (const seat of this.#all.values()) if (seat.pupilId === pupilId) return seat
+    return null
+  }
+
+  /** Whether somebody has this name, or is about to. */
+  isTaken(name: string): boolean {
+    return this.#claimedNames.has(nameKey(name)) || this.ofName(name) !== null
+  }
+
+  /** The seat under this name, case and accents aside; null when nobody sits there under it. */
   ofName(name: string): Seat | null {
     const key = nameKey(name)
     for (const seat of this.#all.values()) if (nameKey(seat.name) === key) return seat

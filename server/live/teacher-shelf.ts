@@ -23,6 +23,8 @@ export class TeacherShelf {
   readonly #parts: ShelfParts
   readonly #plans = new Map<string, Kept<LessonPlan>>()
   readonly #rosters = new Map<string, Kept<ClassRoster>>()
+  /** New ones that are on their way to the disk take up room already. */
+  readonly #onTheirWay = new Set<{ readonly to: ReadonlyMap<string, unknown>; readonly teacherId: TeacherId }>()
 
   constructor(parts: ShelfParts) {
     this.#parts = parts
@@ -85,13 +87,19 @@ export class TeacherShelf {
     entry: (id: string) => Entry,
   ): Promise<Result<string, Refusal>> {
     if (knownId !== null && all.get(knownId)?.teacherId !== teacherId) return err({ code: 'shelf/not-yours' })
-    if (knownId === null && ofTeacher(all, teacherId).length >= SHELF_MAX)
+    if (knownId === null && ofTeacher(all, teacherId).length + this.#nOnTheirWay(all, teacherId) >= SHELF_MAX)
       return err({ code: 'shelf/full', max: SHELF_MAX })
     const id = knownId ?? this.#parts.newId()
-    const stored = await this.#write(entry(id))
+    const onItsWay = { to: all, teacherId }
+    if (knownId === null) this.#onTheirWay.add(onItsWay)
+    const stored = await this.#write(entry(id)).finally(() => this.#onTheirWay.delete(onItsWay))
     if (!stored.ok) return stored
     all.set(id, { teacherId, value })
     return ok(id)
+  }
+
+  #nOnTheirWay(all: ReadonlyMap<string, unknown>, teacherId: TeacherId): number {
+    return [...this.#onTheirWay].filter((each) => each.to === all && each.teacherId === teacherId).length
   }
 
   async #remove<T>(

@@ -10,6 +10,7 @@ import type { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
 import { Readers } from './readers.ts'
 import type { Rooms } from './rooms.ts'
+import type { Standstills } from './standstill.ts'
 import { benchViewFor, boardViewFor, deskTickFor, deskViewFor, isCoveredOnBoard, tickFor } from './view-for.ts'
 
 const TICK_EVERY_MS = 100
@@ -18,12 +19,13 @@ const SLICES = 10
 const ALIVE_EVERY_MS = 1_000
 
 /** Starts the ticker; returns its stop. */
-export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): () => void {
+export function startTicker(live: LiveServer, rooms: Rooms, standstills: Standstills, parts: LiveParts): () => void {
   const { nowMs, record, log } = parts
   const readers = new Readers(nowMs, (connection) => sendWholeView(connection, rooms, parts))
   let lastAliveMs = 0
   let slice = 0
   const tick = () => {
+    standstills.look()
     let isAnyRunning = false
     let index = 0
     slice = (slice + 1) % SLICES
@@ -32,7 +34,12 @@ export function startTicker(live: LiveServer, rooms: Rooms, parts: LiveParts): (
       if (index++ % SLICES !== slice) continue
       if (room.round?.clock.phase === 'running') isAnyRunning = true
       try {
-        if (record.saving) for (const round of room.heldRounds) endWhenTimeIsUp(room, round, nowMs())
+        if (record.saving) {
+          for (const round of room.heldRounds) {
+            // Its clock may say too little yet.
+            if (!standstills.isUnsettled(round.id)) endWhenTimeIsUp(room, round, nowMs())
+          }
+        }
         tellRoom(live, rooms, room, parts, readers)
       } catch (fault) {
         // A fault of ours in one room must not reach the others.

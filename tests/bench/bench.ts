@@ -9,6 +9,7 @@ import { benchEngine, type Figure } from './engine-bench.ts'
 import { benchPars } from './par-bench.ts'
 import { benchSearch } from './search-bench.ts'
 import { benchSetups } from './setup-bench.ts'
+import { benchWall } from './wall-bench.ts'
 
 const PARTS: Readonly<Record<string, () => Promise<Figure[]>>> = {
   engine: benchEngine,
@@ -16,6 +17,7 @@ const PARTS: Readonly<Record<string, () => Promise<Figure[]>>> = {
   pars: benchPars,
   setups: benchSetups,
   search: benchSearch,
+  wall: benchWall,
 }
 
 const wanted = process.argv.slice(2)

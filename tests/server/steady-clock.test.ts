@@ -5,7 +5,7 @@ import { makeSteadyClock } from '../../server/steady-clock.ts'
 
 test('[RO12] the clock runs evenly when the machine sets its own back or ahead, or sleeps', () => {
   let [wallMs, evenMs] = [1_700_000_000_000, 500.75]
-  const nowMs = makeSteadyClock(
+  const { nowMs, catchUp } = makeSteadyClock(
     () => wallMs,
     () => evenMs,
   )
@@ -18,4 +18,7 @@ test('[RO12] the clock runs evenly when the machine sets its own back or ahead, 
     expect(nowMs()).toBe(before + 1_000)
   }
   expect(Number.isSafeInteger(nowMs())).toBe(true)
+  const before = nowMs()
+  catchUp(20 * 60_000)
+  expect(nowMs()).toBe(before + 20 * 60_000)
 })

@@ -1,30 +1,67 @@
-/** The child's screen. Chooses the face for what is the case and hands it what it needs; decides nothing itself. */
+/**
+ * The child's screen. Chooses the face for what is the case and hands it what it needs; decides nothing itself. What the
+ * teacher shows lies over the face, which stays as it is beneath: no turn, no written letter, no step of a setup is lost.
+ */
 
 import { useCallback, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { neverHappens } from '../../engine/result.ts'
 import { useBenchSettings } from '../parts/bench-page/bench-settings.ts'
 import { LookSheet } from '../parts/bench-page/look-sheet.tsx'
+import { FollowShowing } from '../parts/showing/follow-showing.tsx'
 import { Waiting } from '../parts/waiting.tsx'
-import { benchFace } from './bench-face.ts'
-import type { BenchScreenProps } from './bench-props.ts'
+import { type BenchFace, benchFace } from './bench-face.ts'
+import type { BenchScreenProps, FaceProps } from './bench-props.ts'
+import { ChooseRound } from './choose-round.tsx'
 import { EndOfRound } from './end-of-round.tsx'
 import { OneMessage } from './one-message.tsx'
+import { useOwnBest } from './own-best.ts'
+import { useOwnChoices } from './own-choices.ts'
 import { PlayRound } from './play-round.tsx'
+import { SeeShowing } from './see-showing.tsx'
+import { SetUpCube } from './set-up-cube.tsx'
 import { WaitForRound } from './wait-for-round.tsx'
+import { WhichCube } from './which-cube.tsx'
+import { WriteRound } from './write-round.tsx'
 
 export function BenchScreen(props: BenchScreenProps) {
+  const { live, acts, onLeave, serverNowMs, delayMs } = props
   const [liked, change] = useBenchSettings()
+  const [own, onChoose] = useOwnChoices(live.view)
+  const best = useOwnBest(live.view, live.mine)
   const [choosingLook, setChoosingLook] = useState(false)
-  const { onLeave } = props
+  const [putAway, setPutAway] = useState<number | null>(null)
   const openLook = useCallback(() => setChoosingLook(true), [])
+
+  const face = benchFace(live, own, serverNowMs)
+  const showing = hasSeat(face) ? (live.view?.showing ?? null) : null
+  const follows = showing !== null && putAway !== showing.version
+  const settings = live.view?.round?.settings
+  const page: FaceProps = {
+    live,
+    acts,
+    serverNowMs,
+    delayMs,
+    // The keys of the keyboard do not turn what is not seen.
+    liked: follows ? { ...liked, shortcuts: false } : liked,
+    onOpenLook: openLook,
+    own,
+    onChoose,
+    seeShowing: showing === null ? null : <SeeShowing onSee={() => setPutAway(null)} />,
+  }
   return (
     <>
-      <Face {...props} liked={liked} onOpenLook={openLook} />
+      <div hidden={follows} style={follows ? undefined : { display: 'contents' }}>
+        <Face face={face} page={page} best={best} onLeave={onLeave} />
+      </div>
+      {follows && <FollowShowing showing={showing} marks={liked.marks} onHide={() => setPutAway(showing.version)} />}
       {choosingLook && (
         <LookSheet
           liked={liked}
           onChange={change}
+          hints={settings !== undefined && settings.hints > 0}
+          clock={settings?.pace !== 'alone'}
+          delayMs={delayMs}
           onClose={() => setChoosingLook(false)}
           onLeave={() => {
             setChoosingLook(false)
@@ -36,14 +73,19 @@ export function BenchScreen(props: BenchScreenProps) {
   )
 }
 
-type FaceProps = BenchScreenProps & {
-  readonly liked: ReturnType<typeof useBenchSettings>[0]
-  readonly onOpenLook: () => void
+function hasSeat({ kind }: BenchFace): boolean {
+  return kind !== 'connecting' && kind !== 'out-of-date' && kind !== 'gone'
 }
 
-function Face({ live, acts, serverNowMs, onLeave, liked, onOpenLook }: FaceProps) {
+type ChosenFaceProps = {
+  readonly face: BenchFace
+  readonly page: FaceProps
+  readonly best: ReturnType<typeof useOwnBest>
+  readonly onLeave: () => void
+}
+
+function Face({ face, page, best, onLeave }: ChosenFaceProps) {
   const { t } = useTranslation()
-  const face = benchFace(live, serverNowMs)
   switch (face.kind) {
     case 'connecting':
       return <Waiting words={t('common:connecting')} />
@@ -57,7 +99,7 @@ function Face({ live, acts, serverNowMs, onLeave, liked, onOpenLook }: FaceProps
       )
     case 'gone': {
       const [words, onPress] = {
-        'taken-over': ['takenOver', acts.takeSeatBack] as const,
+        'taken-over': ['takenOver', page.acts.takeSeatBack] as const,
         removed: ['removed', onLeave] as const,
         'room-closed': ['roomClosed', onLeave] as const,
       }[face.reason]
@@ -72,20 +114,20 @@ function Face({ live, acts, serverNowMs, onLeave, liked, onOpenLook }: FaceProps
     }
     case 'waiting':
     case 'voided':
-      return <WaitForRound live={live} acts={acts} face={face} liked={liked} onOpenLook={onOpenLook} />
+      return <WaitForRound {...page} face={face} />
+    case 'rounds':
+      return <ChooseRound {...page} face={face} />
+    case 'which-cube':
+      return <WhichCube {...page} face={face} />
+    case 'setting-up':
+    case 'set-up':
+      return <SetUpCube {...page} face={face} />
     case 'playing':
-      return (
-        <PlayRound
-          live={live}
-          acts={acts}
-          serverNowMs={serverNowMs}
-          face={face}
-          liked={liked}
-          onOpenLook={onOpenLook}
-        />
-      )
+      return <PlayRound {...page} face={face} />
+    case 'writing':
+      return <WriteRound {...page} face={face} />
     case 'ended':
-      return <EndOfRound live={live} face={face} liked={liked} onOpenLook={onOpenLook} />
+      return <EndOfRound {...page} face={face} best={best} />
     default:
       return neverHappens(face, 'BenchScreen')
   }

@@ -3,8 +3,9 @@
 import { useLocation } from 'wouter'
 import { countdownMs } from '../../engine/contest/round-clock.ts'
 import { benchActs, useBench } from '../live/bench-live.ts'
-import { useServerNow } from '../live/server-clock.ts'
+import { useDelayMs, useServerNow } from '../live/server-clock.ts'
 import { BenchScreen } from './bench-screen.tsx'
+import { forgetKept } from './kept-value.ts'
 
 /** The signal must fall for all at the same moment, so the countdown is followed closely; a clock of seconds need not be. */
 const COUNTDOWN_EVERY_MS = 50
@@ -12,6 +13,7 @@ const CLOCK_EVERY_MS = 250
 
 export default function Bench() {
   const live = useBench()
+  const { delayMs } = useDelayMs()
   const [, goTo] = useLocation()
   const clock = live.view?.round?.clock ?? null
   const roughNowMs = useServerNow(CLOCK_EVERY_MS)
@@ -19,7 +21,8 @@ export default function Bench() {
   const nowMs = useServerNow(isCountingDown ? COUNTDOWN_EVERY_MS : CLOCK_EVERY_MS)
   const leave = () => {
     benchActs.leave()
+    forgetKept()
     goTo('/')
   }
-  return <BenchScreen live={live} acts={benchActs} serverNowMs={nowMs} onLeave={leave} />
+  return <BenchScreen live={live} acts={benchActs} serverNowMs={nowMs} delayMs={delayMs} onLeave={leave} />
 }

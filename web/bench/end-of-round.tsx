@@ -4,23 +4,24 @@ import { useTranslation } from 'react-i18next'
 import { type RankedLane, rankBoard } from '../../engine/contest/rank-board.ts'
 import { nStagesIn, PARTS_PER_STAGE } from '../../engine/method/stages.ts'
 import { GoalPicture } from '../cube/goal-picture.tsx'
-import type { BenchSettings } from '../parts/bench-page/bench-settings.ts'
 import { spanWords, stageWords } from '../parts/stage-words.ts'
 import { Button } from '../ui/button.tsx'
 import { Sign } from '../ui/signs.tsx'
 import type { BenchFace } from './bench-face.ts'
-import type { BenchScreenProps } from './bench-props.ts'
+import type { FaceProps } from './bench-props.ts'
 import styles from './end-of-round.module.css'
+import { type OwnTry, tryToReview } from './own-best.ts'
+import { OwnReview } from './own-review.tsx'
 import { parAtTheEnd } from './par-at-the-end.ts'
 import { RankedList } from './ranked-list.tsx'
 
-type EndOfRoundProps = Pick<BenchScreenProps, 'live'> & {
+type EndOfRoundProps = FaceProps & {
   readonly face: Extract<BenchFace, { kind: 'ended' }>
-  readonly liked: BenchSettings
-  readonly onOpenLook: () => void
+  /** The best try that this page has seen reach the goal. */
+  readonly best: OwnTry | null
 }
 
-export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
+export function EndOfRound({ live, face, liked, onOpenLook, onChoose, seeShowing, best }: EndOfRoundProps) {
   const { t } = useTranslation()
   const { view, round } = face
   const { settings } = round
@@ -30,6 +31,8 @@ export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
   const nParts = nStagesIn(settings) * PARTS_PER_STAGE
   // With "own" the teacher keeps the list: a place seen alone would always be the first, so none is named.
   const isListed = settings.boardSeenBy !== 'own'
+  const isAlone = settings.pace === 'alone'
+  const made = tryToReview(best, mine?.best?.turns ?? null, live.mine)
   const cameTooLate = live.cameTooLate || (live.mine !== null && live.mine.nWaiting > 0)
   return (
     <main className={styles.end} aria-label={t('bench:page')}>
@@ -51,16 +54,33 @@ export function EndOfRound({ live, face, liked, onOpenLook }: EndOfRoundProps) {
       <section className={styles.mine} role="status">
         {mine !== null && <OwnResult lane={mine} ranked={ranked} isListed={isListed} nParts={nParts} />}
         {view.par !== null && <p>{parAtTheEnd(t, view.par, mine?.best?.turns ?? null)}</p>}
-        {cameTooLate && <p>{t('bench:awayEnded')}</p>}
+        {view.handedIn !== null ? (
+          <p>
+            {t(view.handedIn.reached ? 'bench:ended.handedIn' : 'bench:ended.handedInShort', {
+              turns: t('common:turns', { count: view.handedIn.turns }),
+            })}
+          </p>
+        ) : (
+          cameTooLate && <p>{t('bench:awayEnded')}</p>
+        )}
         {live.status === 'away' && <p>{t('bench:awayWaiting')}</p>}
         {view.room.pretend && <p>{t('common:pretendClass')}</p>}
-        <p className={styles.next}>{t('bench:ended.next')}</p>
-        <Button look="quiet" icon="settings" onClick={onOpenLook}>
-          {t('bench:tools.look')}
-        </Button>
+        {made !== null && <OwnReview made={made} round={round} />}
+        {seeShowing}
+        {!isAlone && <p className={styles.next}>{t('bench:ended.next')}</p>}
+        <div className={styles.acts}>
+          {isAlone && (
+            <Button icon="back" onClick={() => onChoose({ pickedRound: null })}>
+              {t('bench:rounds.back')}
+            </Button>
+          )}
+          <Button look="quiet" icon="settings" onClick={onOpenLook}>
+            {t('bench:tools.look')}
+          </Button>
+        </div>
       </section>
       {isListed ? (
-        <RankedList ranked={ranked} mySeatId={view.me.seatId} nParts={nParts} />
+        <RankedList ranked={ranked} mySeatId={view.me.seatId} nParts={nParts} hasMoments={!isAlone} />
       ) : (
         <p className={styles.nobody}>
           {t('bench:ended.nReached', { count: view.nReached, of: view.nStudents })} {t('bench:ended.nobody')}

@@ -11,9 +11,11 @@ type GoalReachedProps = {
   readonly isBest: boolean
   /** Null when the round gives one try only, or is paused. */
   readonly onStartAgain: (() => void) | null
+  /** Nobody else is playing. */
+  readonly isAlone?: boolean
 }
 
-export function GoalReached({ turns, isBest, onStartAgain }: GoalReachedProps) {
+export function GoalReached({ turns, isBest, onStartAgain, isAlone = false }: GoalReachedProps) {
   const { t } = useTranslation()
   const button = useRef<HTMLDivElement>(null)
   // Who turned by key stood on a key that no longer turns: the next thing to press comes to the hand.
@@ -21,7 +23,8 @@ export function GoalReached({ turns, isBest, onStartAgain }: GoalReachedProps) {
     if (document.querySelector('dialog[open]') === null)
       button.current?.querySelector('button')?.focus({ preventScroll: true })
   }, [])
-  const second = onStartAgain === null ? 'bench:reached.done' : isBest ? 'bench:reached.best' : 'bench:reached.again'
+  const done = isAlone ? 'bench:reached.alone' : 'bench:reached.done'
+  const second = onStartAgain === null ? done : isBest ? 'bench:reached.best' : 'bench:reached.again'
   return (
     <>
       <div className={styles.words} role="status">

@@ -1,40 +1,38 @@
 /** The bench while a round is played: countdown, turning, pause, goal reached. The cube keeps its place through all of them. */
 
-import { useCallback, useMemo, useState } from 'react'
+import { useCallback, useMemo, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import { GoalPicture } from '../cube/goal-picture.tsx'
 import { AskStartAgain, TURNS_WORTH_ASKING } from '../parts/bench-page/ask-start-again.tsx'
 import { BenchLayout } from '../parts/bench-page/bench-layout.tsx'
-import type { BenchSettings } from '../parts/bench-page/bench-settings.ts'
 import { CountTurns } from '../parts/bench-page/count-turns.tsx'
 import { CubeInWords } from '../parts/bench-page/cube-in-words.tsx'
 import { RefusalLine } from '../parts/bench-page/refusal-line.tsx'
-import { RoundHead } from '../parts/bench-page/round-head.tsx'
 import { SayTurns } from '../parts/bench-page/say-turns.tsx'
 import { TurnRibbon } from '../parts/bench-page/turn-ribbon.tsx'
 import type { HandActs } from '../parts/hands/hand-acts.ts'
 import { Hands } from '../parts/hands/hands.tsx'
-import { parName } from '../parts/par-words.ts'
+import { hintsGivenHere } from '../parts/hints/given-here.ts'
+import { HintLadder } from '../parts/hints/hint-ladder.tsx'
 import { refusalWords } from '../parts/refusal-words.ts'
-import { spanWords, stageWords } from '../parts/stage-words.ts'
 import type { BenchFace } from './bench-face.ts'
-import type { BenchScreenProps } from './bench-props.ts'
+import type { FaceProps } from './bench-props.ts'
 import { CountDown } from './count-down.tsx'
 import { GoalReached } from './goal-reached.tsx'
 import { useLongEnough } from './long-enough.ts'
+import { NudgeLine } from './nudge-line.tsx'
+import { OtherCube } from './other-cube.tsx'
+import { PlayHead } from './play-head.tsx'
 import { RoundClock } from './round-clock.tsx'
 import { stateLine } from './state-line.ts'
+import { useNudge, useShownNudge } from './use-nudge.ts'
 
-type PlayRoundProps = Omit<BenchScreenProps, 'onLeave'> & {
-  readonly face: Extract<BenchFace, { kind: 'playing' }>
-  readonly liked: BenchSettings
-  readonly onOpenLook: () => void
-}
+type PlayRoundProps = FaceProps & { readonly face: Extract<BenchFace, { kind: 'playing' | 'writing' }> }
 
 /** A server nearby has checked the goal long before. */
 const CHECKING_MS_UNSAID = 700
 
-export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: PlayRoundProps) {
+export function PlayRound(props: PlayRoundProps) {
+  const { live, acts, serverNowMs, face, liked, onOpenLook, own, onChoose, seeShowing, delayMs } = props
   const { t } = useTranslation()
   const { view, round, mine, play } = face
   const { settings } = round
@@ -51,8 +49,14 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
     [acts, startAgain],
   )
 
-  const words = stageWords(t, settings.to, settings.baseColour)
-  const isOneStage = settings.from === settings.to
+  const hintButton = useRef<HTMLButtonElement>(null)
+  const given = useMemo(() => hintsGivenHere(mine.steps), [mine.steps])
+  const pressHint = useCallback(() => hintButton.current?.click(), [])
+  const standing = useNudge(view, mine, play.phase !== 'countdown')
+  const { fromTeacher, ringed } = useShownNudge(standing, mine.position)
+  const isAlone = settings.pace === 'alone'
+  const pickRound = useCallback(() => onChoose({ pickedRound: null }), [onChoose])
+
   const isTurning = play.phase === 'turning'
   const checksLong = useLongEnough(play.phase === 'checking', CHECKING_MS_UNSAID)
   const goesOn = play.phase === 'turning' || play.phase === 'paused' || play.phase === 'countdown'
@@ -62,31 +66,33 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
   return (
     <BenchLayout
       head={
-        <RoundHead
-          over={t('bench:roundAndStage', { number: round.number, stage: spanWords(t, settings) })}
-          par={
-            view.par === null
-              ? null
-              : { words: parName(t, view.par), briefOver: t('board:round', { number: round.number }) }
-          }
-          title={words.title}
-          sentence={
-            isOneStage
-              ? words.sentence
-              : t('bench:spanSentence', { from: settings.from, to: settings.to, sentence: words.sentence })
-          }
-          state={stateLine(t, live, play, checksLong)}
-          picture={
-            <GoalPicture
-              stage={settings.to}
-              baseColour={settings.baseColour}
-              marks={liked.marks}
-              label={words.picture}
-            />
-          }
-        />
+        <HintLadder
+          // Another try is another ladder.
+          key={`${round.id} ${mine.number}`}
+          position={mine.position}
+          span={settings}
+          baseColour={settings.baseColour}
+          marks={liked.marks}
+          levelMax={isReached ? 0 : settings.hints}
+          cost={settings.hintCost}
+          given={given}
+          onAsk={acts.askForHint}
+          canAsk={isTurning}
+          hasClock
+          fromTeacher={fromTeacher}
+          button={hintButton}
+        >
+          <PlayHead view={view} round={round} liked={liked} state={stateLine(t, { live, play, checksLong, delayMs })} />
+        </HintLadder>
       }
-      clock={liked.showClock ? <RoundClock clock={round.clock} nowMs={serverNowMs} /> : null}
+      clock={liked.showClock && !isAlone ? <RoundClock clock={round.clock} nowMs={serverNowMs} /> : null}
+      note={
+        <>
+          {seeShowing}
+          <NudgeLine standing={standing} position={mine.position} baseColour={settings.baseColour} />
+          <OtherCube live={live} own={own} onChoose={onChoose} />
+        </>
+      }
       line={
         <>
           <TurnRibbon turns={mine.standing} reached={isReached} goesOn={goesOn} />
@@ -104,8 +110,11 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
         canStartAgain={isTurning && canTryAgain && mine.steps.length > 0}
         shortcuts={liked.shortcuts}
         stuck={view.me.asksForHelp}
-        onStuck={acts.askForHelp}
+        onStuck={isAlone ? null : acts.askForHelp}
         onOpenLook={onOpenLook}
+        {...(isAlone ? { onChoose: pickRound, chooseWords: t('bench:rounds.tool') } : {})}
+        onHint={pressHint}
+        ringed={ringed}
         insteadOfCube={play.phase === 'countdown' ? <CountDown seconds={play.seconds} /> : null}
         insteadOfTriggers={
           live.refusal !== null ? (
@@ -115,6 +124,7 @@ export function PlayRound({ live, acts, serverNowMs, face, liked, onOpenLook }: 
               turns={mine.reached.turns}
               isBest={mine.number > 1 && (best === null || mine.reached.turns <= best.turns)}
               onStartAgain={canTryAgain ? acts.startAgain : null}
+              isAlone={isAlone}
             />
           ) : null
         }

@@ -2,23 +2,19 @@
 
 import { useTranslation } from 'react-i18next'
 import { BenchLayout } from '../parts/bench-page/bench-layout.tsx'
-import type { BenchSettings } from '../parts/bench-page/bench-settings.ts'
 import { CubeInWords } from '../parts/bench-page/cube-in-words.tsx'
 import { RoundHead } from '../parts/bench-page/round-head.tsx'
 import { Hands } from '../parts/hands/hands.tsx'
 import type { BenchFace } from './bench-face.ts'
-import type { BenchScreenProps } from './bench-props.ts'
+import type { FaceProps } from './bench-props.ts'
+import { OtherCube } from './other-cube.tsx'
 import { usePracticeCube } from './practice-cube.ts'
 import { codeInSyllables } from './room-code-words.ts'
 import styles from './wait-for-round.module.css'
 
-type WaitForRoundProps = Pick<BenchScreenProps, 'live' | 'acts'> & {
-  readonly face: Extract<BenchFace, { kind: 'waiting' | 'voided' }>
-  readonly liked: BenchSettings
-  readonly onOpenLook: () => void
-}
+type WaitForRoundProps = FaceProps & { readonly face: Extract<BenchFace, { kind: 'waiting' | 'voided' }> }
 
-export function WaitForRound({ live, acts, face, liked, onOpenLook }: WaitForRoundProps) {
+export function WaitForRound({ live, acts, face, liked, onOpenLook, own, onChoose, seeShowing }: WaitForRoundProps) {
   const { t } = useTranslation()
   const practice = usePracticeCube()
   const { view, kind } = face
@@ -40,6 +36,12 @@ export function WaitForRound({ live, acts, face, liked, onOpenLook }: WaitForRou
         />
       }
       clock={null}
+      note={
+        <>
+          {seeShowing}
+          <OtherCube live={live} own={own} onChoose={onChoose} />
+        </>
+      }
       line={<p className={styles.how}>{t('bench:waiting.how')}</p>}
     >
       <Hands

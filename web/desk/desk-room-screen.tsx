@@ -51,6 +51,31 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
   const isTakeHome = view.room.deadlineMs !== null
   const student =
     openSeat === null ? undefined : studentStates(view, nowMs).find(({ seat }) => seat.seatId === openSeat)
+  const hasEnded = view.rounds.some((each) => each.phase === 'ended')
+  const tools = (
+    <>
+      <Button look="quiet" icon="projector" onClick={() => setTool({ kind: 'demonstrate', given: null })}>
+        {t('desk:lesson.demonstrate')}
+      </Button>
+      {hasEnded && (
+        <Button look="quiet" icon="again" onClick={() => setTool({ kind: 'review' })}>
+          {t('desk:lesson.review')}
+        </Button>
+      )}
+    </>
+  )
+  if (tool !== null) {
+    return (
+      <div className={styles.tool}>
+        <Knocks knocks={view.knocks} onAnswer={acts.answerKnock} />
+        {tool.kind === 'demonstrate' ? (
+          <Demonstrate view={view} acts={acts} given={tool.given} onBack={() => setTool(null)} />
+        ) : (
+          <Review view={view} acts={acts} onBack={() => setTool(null)} />
+        )}
+      </div>
+    )
+  }
   const door = <DoorSettings view={view} rosters={shelf.rosters} acts={acts} />
   return (
     <div className={classNames(styles.desk, phase !== 'planning' && styles.watching)}>
@@ -64,8 +89,6 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
           setTool(null)
         }}
         onShowRoom={() => setShowsRoom(true)}
-        tool={tool?.kind ?? null}
-        onTool={(kind) => setTool(kind === 'review' ? { kind } : kind === null ? null : { kind, given: null })}
       />
       <Knocks knocks={view.knocks} onAnswer={acts.answerKnock} />
       {view.plan !== null && !isTakeHome && (
@@ -96,7 +119,7 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
         )}
       </Notice>
       <Notice>
-        {view.showing !== null && tool === null && (
+        {view.showing !== null && (
           <>
             {t('desk:lesson.classSees')}
             <Button look="quiet" onClick={() => acts.show(null)}>
@@ -105,15 +128,12 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
           </>
         )}
       </Notice>
-      {tool?.kind === 'demonstrate' ? (
-        <Demonstrate view={view} acts={acts} given={tool.given} onBack={() => setTool(null)} />
-      ) : tool?.kind === 'review' ? (
-        <Review view={view} acts={acts} onBack={() => setTool(null)} />
-      ) : phase === 'planning' ? (
+      {phase === 'planning' ? (
         <main className={styles.planning}>
           <PlanRound settings={view.settings} onChange={acts.set} />
           <aside className={styles.side}>
             <LetIn view={view} acts={acts} />
+            <div className={styles.tools}>{tools}</div>
             {door}
             <ChoosePlan view={view} nowMs={nowMs} plans={shelf.plans} acts={acts} />
             <WhoIsHere seats={view.seats} onOpen={setOpenSeat} />
@@ -126,6 +146,7 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
           view={view}
           nowMs={nowMs}
           acts={acts}
+          tools={tools}
           onSeat={setOpenSeat}
           onDemonstrate={(name, { turns }) => setTool({ kind: 'demonstrate', given: { name, turns } })}
         />

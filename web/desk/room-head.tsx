@@ -18,12 +18,9 @@ type RoomHeadProps = {
   acts: RoomActs
   onPlan: (plan: boolean) => void
   onShowRoom: () => void
-  /** What stands in the place of wall and settings. */
-  tool: 'demonstrate' | 'review' | null
-  onTool: (tool: 'demonstrate' | 'review' | null) => void
 }
 
-export function RoomHead({ view, phase, nowMs, acts, onPlan, onShowRoom, tool, onTool }: RoomHeadProps) {
+export function RoomHead({ view, phase, nowMs, acts, onPlan, onShowRoom }: RoomHeadProps) {
   const { t } = useTranslation()
   const { round } = view
   const settings = phase === 'planning' || round === null ? view.settings : round.settings
@@ -52,18 +49,6 @@ export function RoomHead({ view, phase, nowMs, acts, onPlan, onShowRoom, tool, o
       )}
       <div className={styles.acts}>
         <RoundActs view={view} phase={phase} acts={acts} onPlan={onPlan} />
-        <Button
-          look="quiet"
-          aria-pressed={tool === 'demonstrate'}
-          onClick={() => onTool(tool === 'demonstrate' ? null : 'demonstrate')}
-        >
-          {t('desk:lesson.demonstrate')}
-        </Button>
-        {view.rounds.some((each) => each.phase === 'ended') && (
-          <Button look="quiet" aria-pressed={tool === 'review'} onClick={() => onTool(tool === 'review' ? null : 'review')}>
-            {t('desk:lesson.review')}
-          </Button>
-        )}
         {phase !== 'planning' && (
           <Button look="quiet" onClick={onShowRoom}>
             {t('desk:room.showRoom')}

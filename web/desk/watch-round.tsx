@@ -3,7 +3,7 @@
  * beside them the student that was chosen. Narrow desks show the student in a sheet.
  */
 
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { SeatId } from '../../engine/contest/ids.ts'
 import { nStagesIn } from '../../engine/method/stages.ts'
@@ -31,12 +31,14 @@ type WatchRoundProps = {
   readonly view: DeskView
   readonly nowMs: number
   readonly acts: Pick<RoomActs, 'showPar' | 'lookAt' | 'nudge'>
+  /** What leads elsewhere: demonstration and review. */
+  readonly tools: ReactNode
   /** Name and seat of a student. */
   readonly onSeat: (id: SeatId) => void
   readonly onDemonstrate: (name: string, look: TryLook) => void
 }
 
-export function WatchRound({ view, nowMs, acts, onSeat, onDemonstrate }: WatchRoundProps) {
+export function WatchRound({ view, nowMs, acts, tools, onSeat, onDemonstrate }: WatchRoundProps) {
   const { t } = useTranslation()
   const isWide = useIsWide()
   const [face, setFace] = useState<Face>('wall')
@@ -82,6 +84,7 @@ export function WatchRound({ view, nowMs, acts, onSeat, onDemonstrate }: WatchRo
             {t('desk:wall.nudgeAll')}
           </Button>
         )}
+        <div className={styles.tools}>{tools}</div>
       </div>
       <div className={styles.face}>
         {face === 'wall' && <Wall round={round} students={students} chosen={chosen} onChoose={choose} />}

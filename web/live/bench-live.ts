@@ -44,7 +44,9 @@ export function beginBench(code: string | null): void {
   followServerClock()
   socket.on('bench', (view) => {
     // A last view may still come in after the seat was given up.
-    if (token !== null) showView(view)
+    if (token === null) return
+    keepSeat(view)
+    showView(view)
   })
   socket.on('seat:gone', ({ reason }) => {
     if (reason !== 'taken-over') forgetSeat()
@@ -192,9 +194,14 @@ function sitDown(own: string, bench: BenchView): void {
   // Turns that another student left on this device must not go out for this one.
   forgetSeat()
   token = own
-  const { code, deadlineMs } = bench.room
-  rememberSeat({ token: own, code, deadlineMs })
   takeSeat(bench)
+}
+
+/** A room may become one to take home after a student has come in; then the seat is kept for as long. */
+function keepSeat({ room: { code, deadlineMs } }: BenchView): void {
+  const known = useBench.getState().view?.room
+  if (token !== null && (known?.code !== code || known.deadlineMs !== deadlineMs))
+    rememberSeat({ token, code, deadlineMs })
 }
 
 const knockAgain = keepTrying(async () => {
@@ -240,6 +247,7 @@ const resume = keepTrying(async () => {
 })
 
 function takeSeat(bench: BenchView): void {
+  keepSeat(bench)
   useBench.setState({ status: 'seated', gone: null })
   showView(bench)
   // With a new round everybody is taken to be well again.

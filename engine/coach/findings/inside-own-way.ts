@@ -6,23 +6,27 @@
  */
 
 import { type Turn, turnLetters, turnNamed } from '../../cube/turns.ts'
+import type { Segment } from '../segment.ts'
 import { layerOf, quartersTogether } from '../turn-tokens.ts'
 import { momentBefore, type TurnTrack } from '../turn-track.ts'
 import type { Explained, Finding } from './finding.ts'
 
 const AMOUNTS = ['', '', '2', "'"] as const
 
+const OWN_KINDS: readonly Segment['kind'][] = ['own-way', 'turn', 'top-turn']
+
+/** @returns one finding for each row of turns of one layer; what they cost is plain from their number */
 export function insideOwnWays({ track, segments }: Explained): Finding[] {
   const findings: Finding[] = []
   let isOpenToNext = false
   let runFrom = 0
   // Rows of single turns and ways of one's own hang together; a step of the lesson ends a row.
   for (const [index, { kind, from, to }] of segments.entries()) {
-    const isOwn = kind === 'own-way' || kind === 'turn'
+    const isOwn = OWN_KINDS.includes(kind)
     if (isOwn && !isOpenToNext) runFrom = from
     isOpenToNext = isOwn || (isOpenToNext && kind === 're-hold')
     const next = segments[index + 1]
-    const goesOn = next !== undefined && isOpenToNext && ['own-way', 'turn', 're-hold'].includes(next.kind)
+    const goesOn = next !== undefined && isOpenToNext && [...OWN_KINDS, 're-hold'].includes(next.kind)
     if (isOpenToNext && !goesOn) {
       findings.push(...inRow(track, track.firstToken[runFrom], track.firstToken[to]))
       isOpenToNext = false

@@ -7,6 +7,7 @@
 import { countBetween } from '../turn-track.ts'
 import { aboutSegment, type Finder } from './finding.ts'
 
+/** At least three turns after which the puzzle stands as before; they cost all of them. */
 export const nowhere: Finder = ({ track, segments }, index) => {
   const segment = segments[index]
   if (segment.kind !== 'nowhere') return null

@@ -6,14 +6,19 @@
  *     A^8        where A^2 brings the corner home
  */
 
+import { faceIndex } from '../../cube/faces.ts'
 import { type Turn, turnKind } from '../../cube/turns.ts'
 import { goodChoicesAt } from '../advice.ts'
-import { turnsLost } from '../turn-track.ts'
+import { layerOf } from '../turn-tokens.ts'
+import { isMending, turnsLost } from '../turn-track.ts'
 import { aboutSegment, type Finder } from './finding.ts'
 import { sideOf } from './wrong-step.ts'
 
 const ORDER_OF_A_TRIGGER = 6
+const TOP_LAYER = faceIndex('U')
+const NO_TOKEN = -1
 
+/** A trigger that came more than six times, six of which did nothing. */
 export const roundAgain: Finder = ({ segments }, index) => {
   const segment = segments[index]
   if (segment.kind !== 'sequence' || !segment.leadsOn) return null
@@ -28,6 +33,7 @@ export const roundAgain: Finder = ({ segments }, index) => {
   })
 }
 
+/** At stages 4 to 6: a top turn in front of a sequence that would have done without. */
 export const topTurnBefore: Finder = ({ track, segments }, index) => {
   const segment = segments[index]
   if (segment.kind !== 'sequence' || !segment.leadsOn) return null
@@ -40,11 +46,15 @@ export const topTurnBefore: Finder = ({ track, segments }, index) => {
   return { ...aboutSegment(segment, { key: 'coach/needless-top-turn', turn }), to: segment.from + 1 }
 }
 
+/** A top turn that stands alone and leads away. */
 export const topTurnAlone: Finder = ({ track, segments }, index) => {
   const segment = segments[index]
-  if (segment.kind !== 'turn' || segment.breaks) return null
-  const token = track.tokens[track.firstToken[segment.from]]
-  if (token >> 2 !== 0 || turnsLost(track, segment.from, segment.to) <= 0) return null
+  if (segment.kind !== 'turn' || segment.breaks || isMending(track, segment.from)) return null
+  const at = track.firstToken[segment.from]
+  const isTop = layerOf(track.tokens[at]) === TOP_LAYER
+  // Two turns of the top layer in a row are told as two for one.
+  const isInRow = [at - 1, at + 1].some((beside) => layerOf(track.tokens[beside] ?? NO_TOKEN) === TOP_LAYER)
+  if (!isTop || isInRow || turnsLost(track, segment.from, segment.to) <= 0) return null
   return aboutSegment(segment, { key: 'coach/needless-top-turn', turn: topTurnIn(track.turns, segment.from) })
 }
 

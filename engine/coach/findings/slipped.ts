@@ -3,6 +3,7 @@
 import { momentBefore } from '../turn-track.ts'
 import { aboutSegment, type Finder } from './finding.ts'
 
+/** The slip of a segment that was explained by one. */
 export const slipped: Finder = ({ track, segments }, index) => {
   const segment = segments[index]
   if (segment.kind !== 'slip') return null

@@ -14,6 +14,7 @@ import { sideOf } from './wrong-step.ts'
 /** So many repeats may be missing. */
 const MISSING_MAX = 2
 
+/** A trigger of stage 2 that lacks one or two repeats, when what was done instead made the way longer. */
 export const stoppedEarly: Finder = (explained, index) => {
   const { track, segments } = explained
   const segment = segments[index]
@@ -46,7 +47,9 @@ function repeatsMissing({ track }: Explained, segment: Segment, { nTimes, patter
     applyTurns(position, pattern.turns)
     const { stage, left } = standingAt(position, track.span.to, track.book)
     const isHome = (piece: number) => stage !== 2 || left.pieces[piece].nTurns === 0
-    const wasMeant = before.left.pieces.some(({ nSequences }, piece) => nSequences === nTimes + missing && isHome(piece))
+    const wasMeant = before.left.pieces.some(
+      ({ nSequences }, piece) => nSequences === nTimes + missing && isHome(piece),
+    )
     if (wasMeant) return missing
   }
   return null

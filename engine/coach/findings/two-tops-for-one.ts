@@ -10,6 +10,7 @@ import { aboutSegment, type Finder } from './finding.ts'
 
 const TOP_TURNS: readonly TurnName[] = ['U', 'U2', "U'"]
 
+/** Several top turns in front of a sequence; they cost all but one. */
 export const twoTopsForOne: Finder = (explained, index) => {
   const segment = explained.segments[index]
   if (segment.kind !== 'sequence' || segment.done.nTops < 2) return null

@@ -8,6 +8,7 @@ import { findSlips } from '../slips/find-slip.ts'
 import { nAlike } from '../slips/slip.ts'
 import { aboutSegment, type Finder } from './finding.ts'
 
+/** What the sequence lacks in which the try ends; nothing when hardly any of it was done. */
 export const underWay: Finder = ({ track, segments }, index) => {
   const segment = segments[index]
   if (segment.kind !== 'under-way') return null

@@ -7,6 +7,7 @@
 import { countBetween } from '../turn-track.ts'
 import { aboutSegment, type Finder } from './finding.ts'
 
+/** Turns that undo each other at once, between sequences. */
 export const undone: Finder = ({ track, segments }, index) => {
   const segment = segments[index]
   if (segment.kind !== 'undone') return null

@@ -16,7 +16,7 @@ import { adviceAt, type GoodChoice, goodChoicesAt } from '../advice.ts'
 import { heldMark } from '../held-mark.ts'
 import type { NoteDetails } from '../note.ts'
 import type { Segment, SequenceDone } from '../segment.ts'
-import type { TurnTrack } from '../turn-track.ts'
+import { isMending, type TurnTrack } from '../turn-track.ts'
 import { aboutSegment, type Explained, type Finder } from './finding.ts'
 
 /** How much is otherwise: the smaller the sum, the likelier that this choice was meant. */
@@ -32,6 +32,7 @@ type Likeness = {
   readonly sum: number
 }
 
+/** A sequence, done as the book has it, after which the lesson has no less to do. */
 export const wrongStep: Finder = (explained, index) => {
   const { track, segments } = explained
   const segment = segments[index]
@@ -46,11 +47,10 @@ export const wrongStep: Finder = (explained, index) => {
   return aboutSegment(segment, details)
 }
 
-/** Whoever does not see that a layer broke goes on with the stage that was reached; that was said already. */
+/** Whoever does not see that a layer broke goes on with later stages; that it broke was said already. */
 function isUnseenBreak({ track }: Explained, from: number, { pattern }: SequenceDone): boolean {
   const { stage } = track.standings[from]
-  const isLater = stage !== null && stage < pattern.stage
-  return isLater && track.standings.slice(0, from).some((standing) => standing.stage === pattern.stage)
+  return stage !== null && stage < pattern.stage && isMending(track, from)
 }
 
 /** The same sequence as just before, which had finished its stage. */

@@ -16,6 +16,7 @@ const MISSING_MAX = 2
 /** What comes behind the gap may look like what is missing, so that the gap is seen some turns late. */
 const SEEN_LATE_MAX = 2
 
+/** One turn missing anywhere, or the last one or two of a trigger. */
 export const leftOut: SlipFinder = (begun) => {
   for (let late = 0; late <= Math.min(SEEN_LATE_MAX, begun.nRight); late++) {
     for (let nMissing = 1; nMissing <= MISSING_MAX; nMissing++) {

@@ -7,6 +7,7 @@
 import { quartersOf } from '../turn-tokens.ts'
 import { endOfRest, type SlipFinder } from './slip.ts'
 
+/** A quarter turn that comes twice; never a half turn, which would undo itself. */
 export const onceMore: SlipFinder = (begun) => {
   const { track, pattern, at, nRight } = begun
   const again = at + nRight

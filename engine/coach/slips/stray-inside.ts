@@ -6,6 +6,7 @@
 
 import { endOfRest, type SlipFinder } from './slip.ts'
 
+/** One turn too many; the rest is as in the book. */
 export const strayInside: SlipFinder = (begun) => {
   const { track, at, nRight } = begun
   const fromToken = at + nRight

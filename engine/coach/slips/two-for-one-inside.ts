@@ -10,6 +10,7 @@ import { endOfRest, type SlipFinder, wantedToken } from './slip.ts'
 const RUN_MIN = 2
 const RUN_MAX = 4
 
+/** Two to four tokens of one layer that do together what the book does in one. */
 export const twoForOneInside: SlipFinder = (begun) => {
   const { track, pattern, at, nRight } = begun
   const wanted = wantedToken(begun, nRight)

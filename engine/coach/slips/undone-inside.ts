@@ -10,6 +10,7 @@ import { endOfRest, type SlipFinder } from './slip.ts'
 const RUN_MIN = 2
 const RUN_MAX = 4
 
+/** Two to four tokens of one layer that undo each other, wherever in the sequence. */
 export const undoneInside: SlipFinder = (begun) => {
   const { track, at, nRight } = begun
   const fromToken = at + nRight

@@ -14,6 +14,7 @@ const TRIGGER_TOKENS = RIGHT_TRIGGER.length
 const DONE_MIN = 2
 const MISSING_MAX = 3
 
+/** At most three turns missing at the end, and no more than were done. */
 export const unfinished: SlipFinder = ({ pattern, at, nRight }) => {
   const nMissing = pattern.tokens.length - nRight
   if (nRight < DONE_MIN || nMissing < 1 || nMissing > MISSING_MAX || nRight < nMissing) return null
@@ -23,7 +24,8 @@ export const unfinished: SlipFinder = ({ pattern, at, nRight }) => {
     key: 'coach/unfinished',
     side: block?.side ?? null,
     nth: block?.nth ?? 1,
-    missing: pattern.turnOfToken.slice(nRight),
+    // Of a trigger that was begun, its own turns; what comes behind it in the sequence is not said.
+    missing: pattern.turnOfToken.slice(nRight, block === undefined ? undefined : block.at + TRIGGER_TOKENS),
   } as const
   return { details, fromToken: endToken, toToken: endToken, endToken }
 }

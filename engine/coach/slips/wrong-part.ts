@@ -8,6 +8,7 @@
 
 import { nAlike, type SlipFinder } from './slip.ts'
 
+/** One of the slipped forms that belong to the sequence. */
 export const wrongPart: SlipFinder = ({ track, pattern, held, at, nRight }) => {
   for (const { slip, tokens, at: from, to } of pattern.forms) {
     // What comes before is as in the book, or was not done.

@@ -9,6 +9,7 @@
 import { layerOf, quartersOf, quartersTogether, type Token } from '../turn-tokens.ts'
 import { type Begun, endOfRest, type Slip, type SlipFinder, wantedToken } from './slip.ts'
 
+/** One turn in place of another; the rest is as in the book. */
 export const wrongTurn: SlipFinder = (begun) => {
   const { track, at, nRight } = begun
   const fromToken = at + nRight

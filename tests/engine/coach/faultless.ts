@@ -15,30 +15,36 @@ const SIDE_RE_HOLDS: ReadonlyArray<readonly Turn[]> = [[], [turnOf('y')], [turnO
 
 /**
  * The lesson way of a student who is free where the lesson leaves it free: any of the four holds where the lesson says that
- * the hold does not matter, and the pieces of stages 1 to 3 in any order.
+ * the hold does not matter, and the pieces of stages 1 to 3 in any order, one after the other.
  */
 export function freeLessonWay(start: CubePosition, span: StageSpan, random: RandomSource): Turn[] {
   const position = copyCube(start)
   const turns: Turn[] = []
+  let home: string | null = null
   while (!goalMet(position, span.to)) {
-    const next = freeStep(position, span, random)
-    turns.push(...next)
-    applyTurns(position, next)
+    const next = freeStep(position, span, home, random)
+    home = next.home
+    turns.push(...next.turns)
+    applyTurns(position, next.turns)
   }
   return turns
 }
 
-function freeStep(position: CubePosition, span: StageSpan, random: RandomSource): readonly Turn[] {
+type FreeStep = { readonly turns: readonly Turn[]; readonly home: string | null }
+
+/** @param home of the piece that was begun with, which is gone on with until it is home */
+function freeStep(position: CubePosition, span: StageSpan, home: string | null, random: RandomSource): FreeStep {
   const stage = firstStageToDo(position, span.to)
   const step = nextLessonStep(position, span)
   if (stage === undefined || step === undefined) throw new Error('before the goal there is a step')
   if (isPieceStage(stage)) {
     const all = allPieceSteps(position, stage)
-    return all[below(random, all.length)]
+    return all.find((each) => each.home === home) ?? all[below(random, all.length)]
   }
-  if (step.hold.mark.key !== 'hold/any' || step.do.sequenceIndex === null) return turnsOfStep(step)
+  if (step.hold.mark.key !== 'hold/any' || step.do.sequenceIndex === null)
+    return { turns: turnsOfStep(step), home: null }
   const reHold = SIDE_RE_HOLDS[below(random, SIDE_RE_HOLDS.length)]
-  return [...reHold, ...step.do.turns]
+  return { turns: [...reHold, ...step.do.turns], home: null }
 }
 
 /** The same solution for somebody who holds the cube another way at the beginning. */

@@ -17,6 +17,11 @@ import { asSeen, homeOfSeen, turnsToBringBaseDown } from '../../../engine/method
 /** @returns for each piece of the stage that is not home, but for the one that was looked for: how the lesson begins with it */
 export function otherPieceSteps(position: CubePosition, stage: PieceStage, lookFor: LookFor): Turn[][] {
   const wanted = 'piece' in lookFor ? lookFor.piece?.home : undefined
+  return allPieceSteps(position, stage).flatMap(({ home, turns }) => (home === wanted ? [] : [turns]))
+}
+
+/** @returns for every piece of the stage that is not home, by its home place: how the lesson begins with it */
+export function allPieceSteps(position: CubePosition, stage: PieceStage): { home: string; turns: Turn[] }[] {
   const base = turnsToBringBaseDown(position)
   const upright = afterTurns(position, base)
   const table = stageTable(LESSON_BOOK, stage) as PieceTable
@@ -25,14 +30,9 @@ export function otherPieceSteps(position: CubePosition, stage: PieceStage, lookF
   const mask = doneMaskOf(spots, table.kind)
   return [...SLOTS_OF_STAGE[stage].keys()].flatMap((slot) => {
     const home = placeName(homeOfSeen(holdOf(upright), SLOTS_OF_STAGE[stage][slot]))
-    if ((mask >> slot) & 1 || home === wanted) return []
-    return [[...base, ...table.choices[table.choiceFor(slot, spots[slot], mask)].turns]]
+    if ((mask >> slot) & 1) return []
+    return [{ home, turns: [...base, ...table.choices[table.choiceFor(slot, spots[slot], mask)].turns] }]
   })
-}
-
-/** @returns for every piece of the stage that is not home: how the lesson begins with it */
-export function allPieceSteps(position: CubePosition, stage: PieceStage): Turn[][] {
-  return otherPieceSteps(position, stage, { key: 'look/base-not-down' })
 }
 
 /**

@@ -10,32 +10,40 @@ import {
   FACE_TURNS,
   inverseTurn,
   inverseTurns,
-  type Turn,
   turnAxis,
   turnKind,
-  turnLetters,
   turnNamed,
   turnOf,
   turnQuarters,
 } from '../../../engine/cube/turns.ts'
 import { LESSON_BOOK } from '../../../engine/method/book/lesson-book.ts'
-import { goalsBeforeMet } from '../../../engine/method/goals.ts'
-import { LEFT_TRIGGER, RIGHT_TRIGGER } from '../../../engine/method/sequence-book.ts'
+import { RIGHT_TRIGGER } from '../../../engine/method/sequence-book.ts'
 import { STAGES, type Stage } from '../../../engine/method/stages.ts'
 import { turnsOfStep } from '../../../engine/method/way/lesson-step.ts'
 import { lessonSteps } from '../../../engine/method/way/lesson-steps.ts'
 import { repeated, turns } from '../cube/arbitraries.ts'
 import { otherPieceSteps } from './other-pieces.ts'
+import {
+  added,
+  amount,
+  breakingTurns,
+  endsWithTrigger,
+  type Form,
+  gaps,
+  inSequence,
+  inserted,
+  isMadeOfTriggers,
+  isMirrorTrigger,
+  layerTurns,
+  replaced,
+  runs,
+  same,
+  splitInTwo,
+  suffix,
+  triggers,
+  whole,
+} from './plant-forms.ts'
 import { inFront, type Place } from './plant-place.ts'
-
-/** A mistake as turned, and which of its turns are the mistake. */
-export type Form = {
-  readonly turns: readonly Turn[]
-  readonly from: number
-  readonly to: number
-  /** The stage at which the mistake is made, when it is not that of the step. */
-  readonly stage?: Stage
-}
 
 /** All forms that a kind can take at a place. */
 export type Kind = {
@@ -118,7 +126,9 @@ export const KINDS: readonly Kind[] = [
         : STAGES.flatMap((stage) => LESSON_BOOK.stages[stage])
             .filter((other) => !same(other.turns, place.once) && !isMirrorTrigger(other.turns, place.once))
             // The same as just before would be once too often.
-            .filter((other) => !same(other.turns, place.before.slice(-other.turns.length)))
+            .filter((other) => !same(other.turns.slice(0, N_TRIGGER), place.before.slice(-N_TRIGGER)))
+            // What is made of triggers alone is two steps of stages 1 and 2.
+            .filter((other) => place.step.stage > 2 || !isMadeOfTriggers(other.turns))
             .map((other) => whole([...place.step.hold.turns, ...other.turns])),
   },
   {
@@ -250,110 +260,3 @@ export const KINDS: readonly Kind[] = [
     ],
   },
 ]
-
-function breakingTurns({ position, step }: Place): Turn[] {
-  return FACE_TURNS.filter(
-    (turn) =>
-      turnAxis(turn) !== 'U' && turn !== turnOf('F2') && !goalsBeforeMet(afterTurns(position, [turn]), step.stage),
-  )
-}
-
-function whole(all: readonly Turn[]): Form {
-  return { turns: all, from: 0, to: all.length }
-}
-
-function added(all: readonly Turn[], more: readonly Turn[]): Form {
-  return { turns: [...all, ...more], from: 0, to: all.length + more.length }
-}
-
-function inserted(place: Place, at: number, more: readonly Turn[]): Form {
-  return replaced(place, at, 0, more)
-}
-
-function replaced({ step }: Place, at: number, nGone: number, more: readonly Turn[]): Form {
-  const all = turnsOfStep(step)
-  return {
-    turns: [...all.slice(0, at), ...more, ...all.slice(at + nGone)],
-    from: Math.max(0, at - 1),
-    to: at + Math.max(1, more.length),
-  }
-}
-
-function gaps({ step }: Place): number[] {
-  return [...turnsOfStep(step).keys()]
-}
-
-type Placed = { readonly at: number; readonly turn: Turn }
-
-function layerTurns({ step }: Place): Placed[] {
-  return turnsOfStep(step).flatMap((turn, at) => (turnKind(turn) === 're-hold' ? [] : [{ at, turn }]))
-}
-
-function inSequence(place: Place): Placed[] {
-  return layerTurns(place).filter(({ at }) => at >= inFront(place).length)
-}
-
-function triggers(place: Place): { at: number; side: 'right' | 'left' }[] {
-  const all = turnsOfStep(place.step)
-  const found: { at: number; side: 'right' | 'left' }[] = []
-  for (let at = inFront(place).length; at < all.length; at++) {
-    const next = all.slice(at, at + N_TRIGGER)
-    const side = same(next, RIGHT_TRIGGER) ? 'right' : same(next, LEFT_TRIGGER) ? 'left' : null
-    if (side === null) continue
-    found.push({ at, side })
-    at += N_TRIGGER - 1
-  }
-  return found
-}
-
-function runs(place: Place): { at: number; n: number }[] {
-  const found: { at: number; n: number; side: string }[] = []
-  for (const { at, side } of triggers(place)) {
-    const last = found[found.length - 1]
-    if (last !== undefined && last.side === side && last.at + last.n * N_TRIGGER === at) last.n++
-    else found.push({ at, n: 1, side })
-  }
-  return found
-}
-
-function endsWithTrigger({ once }: Place): boolean {
-  return [RIGHT_TRIGGER, LEFT_TRIGGER].some((trigger) => same(once.slice(-N_TRIGGER), trigger))
-}
-
-function isMirrorTrigger(a: readonly Turn[], b: readonly Turn[]): boolean {
-  return a.length === N_TRIGGER && same(mirrorTurns(a), b)
-}
-
-export function same(a: readonly Turn[], b: readonly Turn[]): boolean {
-  return a.length === b.length && a.every((turn, index) => turn === b[index])
-}
-
-function splitInTwo(turn: Turn): Turn[][] {
-  switch (turnQuarters(turn)) {
-    case 2:
-      return [
-        [amount(turn, ''), amount(turn, '')],
-        [amount(turn, "'"), amount(turn, "'")],
-      ]
-    case 1:
-      return [
-        [amount(turn, '2'), amount(turn, "'")],
-        [amount(turn, "'"), amount(turn, '2')],
-      ]
-    case 3:
-      return [
-        [amount(turn, '2'), amount(turn, '')],
-        [amount(turn, ''), amount(turn, '2')],
-      ]
-  }
-}
-
-function amount(turn: Turn, text: '' | "'" | '2'): Turn {
-  const other = turnNamed(`${turnLetters(turn)}${text}`)
-  if (other === undefined) throw new Error('every layer turns in three amounts')
-  return other
-}
-
-function suffix(turn: Turn): string {
-  return ['', '', '2', "'"][turnQuarters(turn)]
-}

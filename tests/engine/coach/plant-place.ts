@@ -61,8 +61,3 @@ export function inFront({ step, once }: Place): Turn[] {
   const turns = turnsOfStep(step)
   return turns.slice(0, turns.length - once.length * step.do.nTimes)
 }
-
-/** @returns one of several; null of none */
-export function oneOf<T>(random: RandomSource, items: readonly T[]): T | null {
-  return items.length === 0 ? null : items[below(random, items.length)]
-}

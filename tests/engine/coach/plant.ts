@@ -8,7 +8,9 @@
  * 4. They bring another piece nearer its home: a right step, for that one.
  * 5. Two turns of one layer come to stand side by side where the lesson has none: that looks like turns undone, or several
  *    for one. Or the mistake and what comes behind it are together a sequence of the book.
- * 6. A kind that breaks a layer does not break one; or one that is never mended is.
+ * 6. A kind that breaks a layer does not break one, or one that is never mended is; or the turn is of the layer that was
+ *    turned just before it, which looks like half a turn.
+ * 7. The goal of the span is reached inside the mistake, where the try ends.
  */
 
 import { below } from '../../../engine/chance/random-source.ts'
@@ -22,11 +24,13 @@ import { LESSON_BOOK } from '../../../engine/method/book/lesson-book.ts'
 import { goalMet, goalsBeforeMet } from '../../../engine/method/goals.ts'
 import { lessonWay } from '../../../engine/method/lesson-way.ts'
 import { isPieceStage } from '../../../engine/method/piece-cases.ts'
-import type { StageSpan } from '../../../engine/method/stages.ts'
+import { RIGHT_TRIGGER } from '../../../engine/method/sequence-book.ts'
+import { STAGES, type StageSpan } from '../../../engine/method/stages.ts'
 import { type LookFor, turnsOfStep } from '../../../engine/method/way/lesson-step.ts'
 import { sourceNumbered } from '../method/starts.ts'
 import { helpsAnotherPiece } from './other-pieces.ts'
-import { type Form, KINDS, type Kind } from './plant-kinds.ts'
+import type { Form } from './plant-forms.ts'
+import { KINDS, type Kind } from './plant-kinds.ts'
 import { drawPlace, type Place } from './plant-place.ts'
 
 /** A try with one mistake. */
@@ -67,14 +71,6 @@ function plantedWith(kind: Kind, place: Place, form: Form): Planted | null {
   const stage = form.stage ?? step.stage
   const lost = countOuterBlockTurns(form.turns) + nLessonTurns(after, stage) - nLessonTurns(position, stage)
   if (lost <= 0 && !IS_FREE.includes(kind.key)) return null
-  const text = textOf(position, form.turns)
-  const isAlsoAnother = KINDS.some(
-    (other) =>
-      other !== kind &&
-      other.isLast !== true &&
-      other.forms(place).some(({ turns }) => textOf(position, turns) === text),
-  )
-  if (isAlsoAnother && !IS_FREE.includes(kind.key)) return null
   if (!COMES_BACK.includes(kind.key) && comesBack(start, before.length, [...before, ...form.turns, ...behind]))
     return null
   if (isPieceStage(step.stage) && goalsBeforeMet(after, step.stage) && !IS_FREE.includes(kind.key)) {
@@ -95,8 +91,9 @@ function plantedWith(kind: Kind, place: Place, form: Form): Planted | null {
       nPairs(start, [...before, ...turnsOfStep(step)], before.length, null)
     if (isJoined) return null
   }
-  if (becomesASequence(position, form, behind, step.stage)) return null
+  if (becomesASequence(position, form, behind)) return null
   if (reachesGoalEarly(position, form.turns, span)) return null
+  if (!IS_FREE.includes(kind.key) && isAlsoAnother(kind, place, form)) return null
   return {
     key: kind.key,
     start,
@@ -105,6 +102,19 @@ function plantedWith(kind: Kind, place: Place, form: Form): Planted | null {
     from: before.length + form.from,
     to: before.length + form.to,
   }
+}
+
+function isAlsoAnother(kind: Kind, place: Place, form: Form): boolean {
+  const text = textOf(place.position, form.turns)
+  const nTurns = countOuterBlockTurns(form.turns)
+  return KINDS.some(
+    (other) =>
+      other !== kind &&
+      other.isLast !== true &&
+      other
+        .forms(place)
+        .some(({ turns }) => countOuterBlockTurns(turns) === nTurns && textOf(place.position, turns) === text),
+  )
 }
 
 function nLessonTurns(position: CubePosition, to: Place['step']['stage']): number {
@@ -175,22 +185,23 @@ function nPairs(start: CubePosition, turns: readonly Turn[], nBefore: number, fo
   return layers.filter((layer, index) => index > 0 && layers[index - 1] === layer).length
 }
 
-function becomesASequence(
-  position: CubePosition,
-  form: Form,
-  behind: readonly Turn[],
-  stage: Place['step']['stage'],
-): boolean {
-  const text = textOf(position, form.turns)
-  const further = textOf(position, [...form.turns, ...behind.slice(0, 30)])
-  return LESSON_BOOK.stages[stage].some(({ turns }) =>
-    SIDE_HOLDS.some((hold) => {
-      const sequence = textOf(position, [...hold, ...turns])
-      return sequence.startsWith(`${text},`) && further.startsWith(sequence)
-    }),
-  )
+/** Is the mistake, or the last trigger of it, together with what comes behind the beginning of a sequence of the book? */
+function becomesASequence(position: CubePosition, { turns }: Form, behind: readonly Turn[]): boolean {
+  return [0, turns.length - RIGHT_TRIGGER.length].some((from) => {
+    if (from < 0) return false
+    const held = afterTurns(position, turns.slice(0, from))
+    const text = textOf(held, turns.slice(from))
+    const further = textOf(held, [...turns.slice(from), ...behind.slice(0, LONGEST_SEQUENCE)])
+    return STAGES.flatMap((stage) => LESSON_BOOK.stages[stage]).some((sequence) =>
+      SIDE_HOLDS.some((hold) => {
+        const whole = textOf(held, [...hold, ...sequence.turns])
+        return whole.startsWith(`${text},`) && further.startsWith(whole)
+      }),
+    )
+  })
 }
 
+const LONGEST_SEQUENCE = 60
 const SIDE_HOLDS = [[], [turnOf('y')], [turnOf("y'")], [turnOf('y2')]]
 
 /** Are the last two tokens of a text of one layer? */

@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest'
 import { readSolution } from '../../../engine/coach/read-solution.ts'
-import { plant, type Planted } from './plant.ts'
+import { type Planted, plant } from './plant.ts'
 import { KINDS } from './plant-kinds.ts'
 
 const N_EXAMPLES = 200

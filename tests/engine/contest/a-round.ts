@@ -1,11 +1,11 @@
 /** Builders for tests of the contest. */
 
-import { changeClock } from '../../../engine/contest/change-clock.ts'
+import { type ClockEvent, changeClock } from '../../../engine/contest/change-clock.ts'
 import type { RoundId, SeatId } from '../../../engine/contest/ids.ts'
 import { DEFAULT_ROUND_SETTINGS, type RoundSettings } from '../../../engine/contest/round-settings.ts'
 import { aNewRound, type Round } from '../../../engine/contest/round-state.ts'
 import { type Step, type StepName, stepOf } from '../../../engine/contest/steps.ts'
-import type { TurnsSent } from '../../../engine/contest/take-turns.ts'
+import { type TurnsSent, takeTurns } from '../../../engine/contest/take-turns.ts'
 import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { solvedCube } from '../../../engine/cube/cube-position.ts'
 import { parseTurns } from '../../../engine/cube/parse-turns.ts'
@@ -45,4 +45,22 @@ export function sent(steps: readonly StepName[], wishes: Partial<TurnsSent> = {}
     ...wishes,
     steps: steps.map(stepOf) as Step[],
   }
+}
+
+/** The round after these messages, none of which it refuses. */
+export function taken(round: Round, ...events: TurnsSent[]): Round {
+  return events.reduce((now, event) => {
+    const result = takeTurns(now, event)
+    if (!result.ok) throw new Error(result.error.code)
+    return result.value.round
+  }, round)
+}
+
+/** The round after these events of its clock, all of which its phase allows. */
+export function clocked(round: Round, ...events: ClockEvent[]): Round {
+  return events.reduce((now, event) => {
+    const changed = changeClock(now, event)
+    if (!changed.ok) throw new Error(changed.error.code)
+    return changed.value
+  }, round)
 }

@@ -9,15 +9,8 @@ import type { StepName } from '../../../engine/contest/steps.ts'
 import { takeTurns } from '../../../engine/contest/take-turns.ts'
 import { TURN_NAMES } from '../../../engine/cube/turns.ts'
 import { SEED } from '../cube/arbitraries.ts'
-import { ADA, aRound, BO, SOLUTION, sent } from './a-round.ts'
+import { ADA, aRound, BO, SOLUTION, sent, taken } from './a-round.ts'
 
-function taken(round: Round, ...events: ReturnType<typeof sent>[]): Round {
-  return events.reduce((now, event) => {
-    const result = takeTurns(now, event)
-    if (!result.ok) throw new Error(result.error.code)
-    return result.value.round
-  }, round)
-}
 const codeOf = (round: Round, event: ReturnType<typeof sent>) => {
   const result = takeTurns(round, event)
   return result.ok ? null : result.error.code

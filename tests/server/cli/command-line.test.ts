@@ -34,7 +34,7 @@ test('[CO11] help is printed and is no fault', () => {
   }
 })
 
-test.each(['sheet', 'read'])('[CO11] %s says that it comes later', (command) => {
+test.each(['sheet'])('[CO11] %s says that it comes later', (command) => {
   const { exit, lines, complaint } = cube([command, '--stage', '4'])
   expect({ exit, lines }).toEqual({ exit: 2, lines: [] })
   expect(complaint).toContain(`${command} is not there yet`)

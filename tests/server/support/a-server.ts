@@ -6,6 +6,7 @@ import { join } from 'node:path'
 import pino from 'pino'
 import { type App, type AppParts, createApp } from '../../../server/app.ts'
 import { MessageLimits } from '../../../server/live/message-limits.ts'
+import { StandstillWatch } from '../../../server/live/standstill.ts'
 import type { DurableRecord } from '../../../server/store/record.ts'
 import { openSqliteRecord } from '../../../server/store/sqlite-record.ts'
 import { A_SEARCH } from './a-search.ts'
@@ -17,6 +18,8 @@ export type TestServer = {
   readonly dataDir: string
   /** Moves the server's clock ahead. */
   advance(ms: number): void
+  /** Nobody plays for so long: the process is frozen, or the machine sleeps and the server's clock with it. */
+  standStill(ms: number, how: 'frozen' | 'asleep'): void
   /** By how much it is ahead. */
   aheadMs(): number
   /** Stops in order and keeps the data. */
@@ -48,11 +51,20 @@ export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
   const opened = await openSqliteRecord({ dataDir, threadFile: THREAD_FROM_SOURCE })
   const record = wishes.wrapRecord?.(opened) ?? opened
   let aheadMs = wishes.aheadMs ?? 0
+  let stoodMs = 0
+  const nowMs = () => Date.now() + aheadMs
   const app = createApp({
     record,
     search: wishes.search ?? A_SEARCH,
     log: pino({ level: 'fatal' }),
-    nowMs: () => Date.now() + aheadMs,
+    nowMs,
+    standstill: new StandstillWatch({
+      nowMs,
+      goingOnMs: () => performance.now() + stoodMs,
+      catchUp: (byMs) => {
+        aheadMs += byMs
+      },
+    }),
     webDir: wishes.webDir ?? join(dataDir, 'no-pages'),
     publicUrl: null,
     addresses: () => ['192.0.2.7:3000'],
@@ -77,6 +89,10 @@ export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
     dataDir,
     advance: (ms) => {
       aheadMs += ms
+    },
+    standStill: (ms, how) => {
+      stoodMs += ms
+      if (how === 'frozen') aheadMs += ms
     },
     aheadMs: () => aheadMs,
     stop,

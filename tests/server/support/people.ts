@@ -1,5 +1,6 @@
 /** People of a test, on real Socket.IO clients: a teacher, students, a viewer. */
 
+import { randomBytes } from 'node:crypto'
 import { io, type Socket } from 'socket.io-client'
 import type { RoomId, RoundId } from '../../../engine/contest/ids.ts'
 import type { RoundSettings } from '../../../engine/contest/round-settings.ts'
@@ -8,7 +9,7 @@ import type { Answer, Answers, BrowserEvents, MessageName, Sent } from '../../..
 import type { ServerEvents } from '../../../engine/wire/from-server.ts'
 import { DESK_ENTER_PATH, SOCKET_PATH } from '../../../engine/wire/places.ts'
 import { PROTOCOL_VERSION } from '../../../engine/wire/version.ts'
-import type { BenchView, DeskView } from '../../../engine/wire/views.ts'
+import type { BenchView, BoardView, DeskView } from '../../../engine/wire/views.ts'
 import type { TestServer } from './a-server.ts'
 
 export type Client = Socket<ServerEvents, BrowserEvents>
@@ -121,7 +122,13 @@ function followDesk(client: Client, first: DeskView): () => DeskView {
   })
   client.on('desk:tick', (tick) => {
     const changed = new Map(tick.lanes.map((lane) => [lane.seatId, lane]))
-    view = { ...view, version: tick.version, lanes: view.lanes.map((lane) => changed.get(lane.seatId) ?? lane) }
+    const cells = new Map(tick.cells.map((cell) => [cell.seatId, cell]))
+    view = {
+      ...view,
+      version: tick.version,
+      lanes: view.lanes.map((lane) => changed.get(lane.seatId) ?? lane),
+      cells: view.cells.map((cell) => cells.get(cell.seatId) ?? cell),
+    }
   })
   return () => view
 }
@@ -152,10 +159,70 @@ export async function aReturningStudent(server: { url: string }, token: string):
   return student(client, token, bench)
 }
 
+/** How somebody comes to a door: see the message. */
+type DoorWish = Omit<Sent<'seat:join'>, 'code'>
+
+export type Knocker = {
+  client: Client
+  wish: DoorWish
+  /** What the door said. */
+  answer: Answer<Answers['seat:join']>
+  /** What the teacher said since, in order. */
+  heard: readonly ('let-in' | 'turned-away' | 'gone')[]
+  /** Once seated, by the door or by the teacher. */
+  seated: () => Student | null
+}
+
+/** Comes to the door of a room with a secret of its own, and waits there if it has to. */
+export async function atTheDoor(
+  server: { url: string },
+  code: string,
+  wish: DoorWish,
+  client = connect(server),
+): Promise<Knocker> {
+  const own = { token: newOwnToken(), ...wish }
+  const heard: Knocker['heard'][number][] = []
+  let seated: Student | null = null
+  client.on('seat:let-in', ({ token, bench }) => {
+    heard.push('let-in')
+    seated = student(client, token, bench)
+  })
+  client.on('seat:turned-away', () => heard.push('turned-away'))
+  client.on('seat:gone', () => heard.push('gone'))
+  const answer = await ask(client, 'seat:join', { code, ...own })
+  if (answer.ok && answer.value.kind === 'in') seated = student(client, answer.value.token, answer.value.bench)
+  return { client, wish: own, answer, heard, seated: () => seated }
+}
+
+/** As a page makes the secret of its seat. */
+function newOwnToken(): string {
+  return randomBytes(32).toString('base64url')
+}
+
+/** A projector in front of a room; its view is followed. */
+export async function aBoard(server: { url: string }, { viewerKey }: Teacher): Promise<() => BoardView> {
+  const client = connect(server)
+  let { board } = await mustAsk(client, 'viewer:enter', { key: viewerKey })
+  client.on('board', (next) => {
+    board = next
+  })
+  client.on('tick', (tick) => {
+    const changed = new Map(tick.lanes.map((lane) => [lane.seatId, lane]))
+    board = { ...board, version: tick.version, lanes: board.lanes.map((lane) => changed.get(lane.seatId) ?? lane) }
+  })
+  client.on('shown:at', ({ version, at }) => {
+    if (board.showing?.version === version) board = { ...board, showing: { ...board.showing, at } }
+  })
+  return () => board
+}
+
 function student(client: Client, token: string, first: BenchView): Student {
   let view = first
   client.on('bench', (next) => {
     view = next
+  })
+  client.on('shown:at', ({ version, at }) => {
+    if (view.showing?.version === version) view = { ...view, showing: { ...view.showing, at } }
   })
   return {
     client,

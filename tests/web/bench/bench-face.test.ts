@@ -5,6 +5,7 @@ import { anEmptyTry } from '../../../engine/contest/round-state.ts'
 import { solvedCube } from '../../../engine/cube/cube-position.ts'
 import type { BenchView, RoundView } from '../../../engine/wire/views.ts'
 import { benchFace } from '../../../web/bench/bench-face.ts'
+import { NO_CHOICES } from '../../../web/bench/own-choices.ts'
 import type { BenchLive, LocalTry } from '../../../web/live/bench-live.ts'
 
 const NOW_MS = 100_000
@@ -25,7 +26,7 @@ test.each<[string, Partial<BenchLive>, string]>([
   ['a round that ended before one came in', { view: { ...aView(ENDED), lanes: [] } }, 'waiting'],
   ['a voided round', { view: aView({ phase: 'void', atMs: 1 }) }, 'voided'],
 ])('[BE1] %s', (_, live, kind) => {
-  expect(benchFace({ ...aLive(), ...live }, NOW_MS).kind).toBe(kind)
+  expect(benchFace({ ...aLive(), ...live }, NO_CHOICES, NOW_MS).kind).toBe(kind)
 })
 
 test.each<[string, RoundClock, Partial<LocalTry>, object]>([
@@ -45,13 +46,13 @@ test.each<[string, RoundClock, Partial<LocalTry>, object]>([
   ['said by the server', RUNNING, { reachedHere: true, reached: REACHED }, { phase: 'reached' }],
   ['time is up', { ...RUNNING, endsAtMs: NOW_MS }, {}, { phase: 'time-up' }],
 ])('[BE1] in play: %s', (_, clock, mine, play) => {
-  const face = benchFace({ ...aLive(), view: aView(clock), mine: { ...aTry(), ...mine } }, NOW_MS)
+  const face = benchFace({ ...aLive(), view: aView(clock), mine: { ...aTry(), ...mine } }, NO_CHOICES, NOW_MS)
   expect(face.kind === 'playing' && face.play).toEqual(play)
 })
 
 test('[BE2] a pause in the countdown keeps the start hidden', () => {
   const clock: RoundClock = { phase: 'paused', startsAtMs: 96_500, endsAtMs: null, pausedAtMs: 95_000 }
-  const face = benchFace({ ...aLive(), view: aView(clock) }, NOW_MS)
+  const face = benchFace({ ...aLive(), view: aView(clock) }, NO_CHOICES, NOW_MS)
   expect(face.kind === 'playing' && face.play).toEqual({ phase: 'countdown', seconds: 2 })
 })
 
@@ -62,8 +63,8 @@ function aView(clock: RoundClock | null): BenchView {
       : ({ id: 'r', number: 1, settings: DEFAULT_ROUND_SETTINGS, start: '', clock } as unknown as RoundView)
   return {
     kind: 'bench',
-    room: { code: 'RAMKET', closed: false, pretend: false },
-    me: { seatId: 's', name: 'Mila', late: false, asksForHelp: false },
+    room: { code: 'RAMKET', closed: false, pretend: false, deadlineMs: null },
+    me: { seatId: 's', name: 'Mila', late: false, asksForHelp: false, ready: false },
     round,
     mine: null,
     lanes: [{ seatId: 's', name: 'Mila' }],

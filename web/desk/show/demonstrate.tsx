@@ -13,10 +13,12 @@ import { formatStickers } from '../../../engine/cube/stickers.ts'
 import { type Turn, type TurnName, turnName } from '../../../engine/cube/turns.ts'
 import type { ShownCube } from '../../../engine/wire/shown.ts'
 import type { DeskView } from '../../../engine/wire/views.ts'
+import { BenchLayout } from '../../parts/bench-page/bench-layout.tsx'
 import { Hands } from '../../parts/hands/hands.tsx'
 import { namedPiece } from '../../parts/lesson/place-words.ts'
 import { CubeFace } from '../../parts/showing/cube-face.tsx'
 import { PlayKeys } from '../../parts/showing/play-keys.tsx'
+import { ShownRibbon } from '../../parts/showing/shown-ribbon.tsx'
 import { useShownCube } from '../../parts/showing/use-shown-cube.ts'
 import { Button } from '../../ui/button.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
@@ -89,27 +91,31 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
     (sticker: number) => setPointer((before) => toggled(before, pieceAtSticker(cube.position, sticker))),
     [cube],
   )
-  return (
-    <main className={styles.demonstrate}>
-      <div className={styles.bar}>
-        <h1>{t('showing:demonstrate.title')}</h1>
-        <SegmentedChoice
-          legend={t('showing:demonstrate.what')}
-          quietLegend
-          segments={sources.map((each) => ({ value: each, label: sourceWords(t, each, given) }))}
-          value={source}
-          onChoose={(next) => {
-            setWished(next)
-            setOwn([])
-            setGone(0)
-          }}
-        />
+  const controls = (
+    <div className={isOwn ? styles.side : styles.bar}>
+      <h1>{t('showing:demonstrate.title')}</h1>
+      <SegmentedChoice
+        legend={t('showing:demonstrate.what')}
+        quietLegend
+        segments={sources.map((each) => ({ value: each, label: sourceWords(t, each, given) }))}
+        value={source}
+        onChoose={(next) => {
+          setWished(next)
+          setOwn([])
+          setGone(0)
+        }}
+      />
+      <div className={styles.show}>
+        <Button look={isLive ? 'plain' : 'accent'} icon={isLive ? 'stop' : 'projector'} onClick={isLive ? end : begin}>
+          {t(isLive ? 'showing:demonstrate.end' : 'showing:demonstrate.begin')}
+        </Button>
+        <p className={styles.state} role="status">
+          {t(isLive ? 'showing:demonstrate.shown' : 'showing:demonstrate.notShown')}
+        </p>
+      </div>
+      <div className={styles.point}>
         <label htmlFor={pieceId}>{t('showing:demonstrate.point')}</label>
-        <select
-          id={pieceId}
-          value={pointer ?? ''}
-          onChange={(event) => setPointer(event.currentTarget.value || null)}
-        >
+        <select id={pieceId} value={pointer ?? ''} onChange={(event) => setPointer(event.currentTarget.value || null)}>
           <option value="">{t('showing:demonstrate.pointNothing')}</option>
           {PIECE_NAMES.map((home) => (
             <option key={home} value={home}>
@@ -117,37 +123,37 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
             </option>
           ))}
         </select>
-        <p className={styles.state} role="status">
-          {t(isLive ? 'showing:demonstrate.shown' : 'showing:demonstrate.notShown')}
-        </p>
-        <Button look={isLive ? 'plain' : 'accent'} icon={isLive ? 'stop' : 'projector'} onClick={isLive ? end : begin}>
-          {t(isLive ? 'showing:demonstrate.end' : 'showing:demonstrate.begin')}
-        </Button>
-        <Button look="quiet" icon="back" onClick={onBack}>
-          {t('showing:demonstrate.back')}
-        </Button>
       </div>
-      {isOwn ? (
-        <div className={styles.hands}>
-          <Hands
-            cube={cube}
-            baseColour={baseColour}
-            marks="plain"
-            acts={handActs}
-            canTurn
-            canTakeBack={own.length > 0}
-            canStartAgain={own.length > 0}
-            shortcuts
-            stuck={false}
-            onStuck={null}
-            onOpenLook={() => {}}
-          />
-        </div>
-      ) : (
-        <CubeFace shown={shown} at={at} marks="plain" onPoint={point}>
-          <PlayKeys at={done} nTurns={turns.length} onGo={setGone} />
-        </CubeFace>
-      )}
+      <Button look="quiet" icon="back" onClick={onBack}>
+        {t('showing:demonstrate.back')}
+      </Button>
+    </div>
+  )
+  if (isOwn) {
+    return (
+      <BenchLayout head={controls} clock={null} line={<ShownRibbon turns={own} at={own.length} isMade />}>
+        <Hands
+          cube={cube}
+          baseColour={baseColour}
+          marks="plain"
+          acts={handActs}
+          canTurn
+          canTakeBack={own.length > 0}
+          canStartAgain={own.length > 0}
+          shortcuts
+          stuck={false}
+          onStuck={null}
+          onOpenLook={null}
+        />
+      </BenchLayout>
+    )
+  }
+  return (
+    <main className={styles.demonstrate}>
+      {controls}
+      <CubeFace shown={shown} at={at} marks="plain" onPoint={point}>
+        <PlayKeys at={done} nTurns={turns.length} onGo={setGone} />
+      </CubeFace>
     </main>
   )
 }

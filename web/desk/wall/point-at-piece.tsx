@@ -8,6 +8,7 @@ import type { Face } from '../../../engine/cube/faces.ts'
 import { pieceAtSticker, stickersOfPiece } from '../../../engine/cube/find-piece.ts'
 import { parseStickers } from '../../../engine/cube/stickers.ts'
 import { LOOK_FROM_FRONT } from '../../cube/look-around.ts'
+import { stickerUnder } from '../../cube/sticker-under.ts'
 import { TurningCube } from '../../cube/turning-cube.tsx'
 import { namedPiece } from '../../parts/lesson/place-words.ts'
 import { Button } from '../../ui/button.tsx'
@@ -40,8 +41,8 @@ export function PointAtPiece({ name, position: text, baseColour, onPoint }: Poin
       <div
         className={styles.cube}
         onClick={(event) => {
-          const sticker = (event.target as Element).closest('[data-sticker]')?.getAttribute('data-sticker')
-          if (sticker != null) setPiece(pieceAtSticker(cube.position, Number(sticker)))
+          const sticker = stickerUnder(event)
+          if (sticker !== null) setPiece(pieceAtSticker(cube.position, sticker))
         }}
       >
         <TurningCube

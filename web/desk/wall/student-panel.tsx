@@ -88,7 +88,16 @@ export function StudentPanel({ student, round, lookAt, onNudge, onDemonstrate, o
         {look !== null && look.nudges.length > 0 && t('desk:panel.nudges', { count: look.nudges.length })}{' '}
         {delayMs !== null && t('desk:panel.delay', { ms: delayMs })}
       </p>
-      {isPlayed && <NudgeKeys onNudge={nudge} sent={sent} />}
+      <div className={styles.foot}>
+        {isPlayed && (
+          <Button icon="pointer" aria-expanded={pointing} onClick={() => setPointing(!pointing)}>
+            {t('desk:nudge.point')}
+          </Button>
+        )}
+        <Button icon="projector" aria-disabled={look === null} onClick={() => look !== null && onDemonstrate(look)}>
+          {t('desk:panel.demonstrate')}
+        </Button>
+      </div>
       {isPlayed && pointing && (
         <PointAtPiece
           name={seat.name}
@@ -97,15 +106,8 @@ export function StudentPanel({ student, round, lookAt, onNudge, onDemonstrate, o
           onPoint={(piece) => nudge({ kind: 'point', piece })}
         />
       )}
-      <div className={styles.foot}>
-        {isPlayed && (
-          <Button icon="pointer" aria-expanded={pointing} onClick={() => setPointing(!pointing)}>
-            {t('desk:nudge.point')}
-          </Button>
-        )}
-        <Button icon="play" aria-disabled={look === null} onClick={() => look !== null && onDemonstrate(look)}>
-          {t('desk:panel.demonstrate')}
-        </Button>
+      {isPlayed && !pointing && <NudgeKeys onNudge={nudge} sent={sent} />}
+      <div>
         <Button look="quiet" onClick={onSeat}>
           {t('desk:panel.nameAndSeat')}
         </Button>

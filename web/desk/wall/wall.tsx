@@ -9,6 +9,7 @@ import type { SeatId } from '../../../engine/contest/ids.ts'
 import { nStagesIn } from '../../../engine/method/stages.ts'
 import type { DeskView } from '../../../engine/wire/views.ts'
 import { Button } from '../../ui/button.tsx'
+import { classNames } from '../../ui/class-names.ts'
 import { Sign } from '../../ui/signs.tsx'
 import styles from './wall.module.css'
 import { WallSquare } from './wall-square.tsx'
@@ -20,6 +21,9 @@ type WallProps = {
   readonly chosen: SeatId | null
   readonly onChoose: (id: SeatId) => void
 }
+
+/** So few cubes are drawn larger. */
+const FEW_STUDENTS = 15
 
 export function Wall({ round, students, chosen, onChoose }: WallProps) {
   const { t } = useTranslation()
@@ -68,7 +72,7 @@ export function Wall({ round, students, chosen, onChoose }: WallProps) {
       {shown.length === 0 ? (
         <p className={styles.none}>{t(students.length === 0 ? 'desk:wall.empty' : 'desk:wall.noneOfThese')}</p>
       ) : (
-        <ul className={styles.sheet}>
+        <ul className={classNames(styles.sheet, pages[page].length <= FEW_STUDENTS && styles.few)}>
           {pages[page].map((student) => (
             <WallSquare
               key={student.seat.seatId}

@@ -7,6 +7,8 @@ export const hints = {
   free: 'free',
   cost_one: 'costs {{count}} turn',
   cost_other: 'costs {{count}} turns',
+  fromTeacher: 'From your teacher',
+  putAway: 'All right',
   fromBehind: 'seen from the back',
   map: 'ask for a hint',
 } as const

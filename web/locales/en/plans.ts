@@ -90,7 +90,7 @@ export const plans = {
     label: 'The lesson',
     at: 'Part {{number}} of {{all}}',
     go: 'Part {{number}}: {{part}}',
-    next: 'Next',
+    next: 'Next part',
     last: 'Last part',
   },
 

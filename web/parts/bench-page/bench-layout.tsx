@@ -2,22 +2,26 @@
 
 import type { ReactNode } from 'react'
 import { useTranslation } from 'react-i18next'
+import { classNames } from '../../ui/class-names.ts'
 import styles from './bench-layout.module.css'
 
 type BenchLayoutProps = {
   readonly head: ReactNode
   readonly clock: ReactNode
+  /** What somebody else has to say just now: above the head, or under the clock where there is a column for it. */
+  readonly note?: ReactNode
   /** The ribbon and its figures; some words where nothing counts. Always there, so that the cube keeps its place. */
   readonly line: ReactNode
   /** Pad, triggers and tools, which know their places. */
   readonly children: ReactNode
 }
 
-export function BenchLayout({ head, clock, line, children }: BenchLayoutProps) {
+export function BenchLayout({ head, clock, note = null, line, children }: BenchLayoutProps) {
   const { t } = useTranslation()
   return (
     <main className={styles.bench} aria-label={t('bench:page')}>
       <div className={styles.top}>
+        <div className={classNames(styles.note, clock === null && styles.withoutClock)}>{note}</div>
         {head}
         {clock}
       </div>

@@ -21,10 +21,13 @@ type LookSheetProps = {
   readonly hints?: boolean
   /** Whether a clock runs that can be hidden. */
   readonly clock?: boolean
+  /** How long a message takes to the server and back, in milliseconds; null while that is not known, or where there is none. */
+  readonly delayMs?: number | null
   readonly onClose: () => void
 }
 
-export function LookSheet({ liked, onChange, onLeave, hints = false, clock = true, onClose }: LookSheetProps) {
+export function LookSheet(props: LookSheetProps) {
+  const { liked, onChange, onLeave, hints = false, clock = true, delayMs = null, onClose } = props
   const { t } = useTranslation()
   const [theme, chooseTheme] = useTheme()
   return (
@@ -60,6 +63,7 @@ export function LookSheet({ liked, onChange, onLeave, hints = false, clock = tru
           <ShortcutMap hints={hints} />
         </details>
       )}
+      {delayMs !== null && <p className={styles.delay}>{t('bench:look.delay', { ms: Math.round(delayMs) })}</p>}
       {onLeave !== null && <LeaveRoom onLeave={onLeave} />}
     </Sheet>
   )

@@ -26,9 +26,11 @@ type BenchToolsProps = {
   readonly stuck: boolean
   /** Tools that make no sense here. */
   readonly leftOut: readonly ToolName[]
+  /** What the choice is called where it is not one of goals. */
+  readonly chooseWords?: string | undefined
 }
 
-export function BenchTools({ onUse, off, reHolding, stuck, leftOut }: BenchToolsProps) {
+export function BenchTools({ onUse, off, reHolding, stuck, leftOut, chooseWords }: BenchToolsProps) {
   const { t } = useTranslation()
   const states = { reHold: { 'aria-expanded': reHolding }, stuck: { 'aria-pressed': stuck } }
   return (
@@ -48,7 +50,7 @@ export function BenchTools({ onUse, off, reHolding, stuck, leftOut }: BenchTools
           <svg className={styles.icon} viewBox="0 0 24 24" aria-hidden="true">
             <path d={TOOL_PATHS[tool]} />
           </svg>
-          <span>{tool === 'choose' ? t('practice:choose') : t(`bench:tools.${tool}`)}</span>
+          <span>{tool === 'choose' ? (chooseWords ?? t('practice:choose')) : t(`bench:tools.${tool}`)}</span>
         </button>
       ))}
     </nav>

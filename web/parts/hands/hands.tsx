@@ -33,11 +33,15 @@ export type HandsProps = {
   readonly stuck: boolean
   /** Null where nobody watches: then nobody can be told. */
   readonly onStuck: ((stuck: boolean) => void) | null
-  readonly onOpenLook: () => void
-  /** Leads back to the choice of what to practise; a tool of its own where there is one. */
+  /** Null where there is nothing to choose. */
+  readonly onOpenLook: (() => void) | null
+  /** Leads back to the choice of what to play; a tool of its own where there is one, with these words. */
   readonly onChoose?: () => void
+  readonly chooseWords?: string
   /** H was pressed, where hints may be asked for. */
   readonly onHint?: () => void
+  /** Stickers that a pointer rings, by index 0..53, as the cube stands. */
+  readonly ringed?: readonly number[]
   /** Stands in the cube's place, as the countdown does. */
   readonly insteadOfCube?: ReactNode
   /** Stands in the triggers' place, as the reached goal does. */
@@ -80,12 +84,13 @@ export const Hands = memo(function Hands(props: HandsProps) {
     if (tool === 'reHold') setReHolding((open) => !open)
     if (tool === 'takeBack') acts.takeBack()
     if (tool === 'startAgain') acts.startAgain()
-    if (tool === 'look') props.onOpenLook()
+    if (tool === 'look') props.onOpenLook?.()
     if (tool === 'stuck') props.onStuck?.(!props.stuck)
     if (tool === 'choose') props.onChoose?.()
   }
   const left: ToolName[] = []
   if (props.onStuck === null) left.push('stuck')
+  if (props.onOpenLook === null) left.push('look')
   if (props.onChoose === undefined) left.push('choose')
   const off: ToolName[] = []
   if (!canTurn) off.push('reHold')
@@ -106,13 +111,21 @@ export const Hands = memo(function Hands(props: HandsProps) {
             look={look}
             onLook={setLook}
             outlined={pointed === null ? null : rotationOf(pointed)}
+            pointed={props.ringed}
           />
         )}
         {!isFromFront(look) && insteadOfCube === null && <LookBack onLookBack={() => setLook(LOOK_FROM_FRONT)} />}
       </TurnPad>
       {insteadOfTriggers ?? <TriggerKeys off={!canTurn} onTrigger={onTrigger} aside={isReHolding} />}
       {isReHolding && <ReHoldPad off={!canTurn} onTurn={onTurn} />}
-      <BenchTools onUse={onUse} off={off} reHolding={isReHolding} stuck={props.stuck} leftOut={left} />
+      <BenchTools
+        onUse={onUse}
+        off={off}
+        reHolding={isReHolding}
+        stuck={props.stuck}
+        leftOut={left}
+        chooseWords={props.chooseWords}
+      />
     </>
   )
 })

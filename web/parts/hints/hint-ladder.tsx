@@ -16,11 +16,15 @@ import type { StageSpan } from '../../../engine/method/stages.ts'
 import { hintFor } from '../../../engine/method/way/hint-ladder.ts'
 import type { HintLevel } from '../../../engine/method/way/hint-level.ts'
 import type { MarkStyle } from '../../cube/sticker-colours.ts'
+import { Button } from '../../ui/button.tsx'
 import { classNames } from '../../ui/class-names.ts'
 import styles from './hint-ladder.module.css'
 import { HintPicture } from './hint-picture.tsx'
 import { hintWords } from './hint-words.ts'
 import { nextHintLevel, type ShownHint, shownHint, toldAt } from './shown-hint.ts'
+
+/** A hint that the teacher sent, where the cube stood when it was first shown, and what puts it away. */
+export type TeacherHint = ShownHint & { readonly onPutAway: () => void }
 
 export type HintLadderProps = {
   /** Where the cube stands now. A new try is another ladder: give it another `key`. */
@@ -41,6 +45,8 @@ export type HintLadderProps = {
   readonly hasClock?: boolean
   /** The book that the class is taught from. */
   readonly book?: SequenceBook
+  /** What the teacher has sent: it costs nothing, and takes the place of an own hint. */
+  readonly fromTeacher?: TeacherHint | null
   /** For the shortcut: pressing it asks. */
   readonly button?: Ref<HTMLButtonElement>
   /** The head of the bench. */
@@ -49,29 +55,48 @@ export type HintLadderProps = {
 
 export function HintLadder(props: HintLadderProps) {
   const { position, span, levelMax, given, canAsk, hasClock = false, book = LESSON_BOOK, children } = props
+  const { fromTeacher = null } = props
   const { t } = useTranslation()
   const lesson = useMemo(() => ({ span, book }), [span, book])
   const kept = useRef<ShownHint | null>(null)
   const shown = useMemo(() => shownHint(kept.current, position, given, lesson), [position, given, lesson])
   kept.current = shown
-  const next = useMemo(
-    () => (canAsk ? nextHintLevel(shown, position, levelMax, lesson) : null),
-    [canAsk, shown, position, levelMax, lesson],
+  const taught = useMemo(
+    () => (fromTeacher === null ? null : shownHint(fromTeacher, position, [], lesson)),
+    [fromTeacher, position, lesson],
   )
-  if (levelMax === 0) return children
+  const told = taught ?? shown
+  const next = useMemo(
+    () => (canAsk ? nextHintLevel(told, position, levelMax, lesson) : null),
+    [canAsk, told, position, levelMax, lesson],
+  )
+  if (levelMax === 0 && taught === null) return children
   return (
     <>
-      <div className={classNames(styles.others, shown !== null && styles.makeRoom)}>{children}</div>
+      <div className={classNames(styles.others, told !== null && styles.makeRoom)}>{children}</div>
       <section
-        className={classNames(styles.ladder, hasClock && styles.underHead, shown !== null && styles.open)}
+        className={classNames(styles.ladder, hasClock && styles.underHead, told !== null && styles.open)}
         tabIndex={-1}
         aria-label={t('hints:label')}
-        data-takes-height={shown !== null || undefined}
+        data-takes-height={told !== null || undefined}
       >
-        <Rungs {...props} shown={shown} lesson={lesson} />
-        {(next !== null || shown === null) && <AskButton {...props} next={next} />}
+        {taught !== null && fromTeacher !== null && <FromTeacher onPutAway={fromTeacher.onPutAway} />}
+        <Rungs {...props} shown={told} lesson={lesson} />
+        {levelMax > 0 && (next !== null || told === null) && <AskButton {...props} next={next} />}
       </section>
     </>
+  )
+}
+
+function FromTeacher({ onPutAway }: Pick<TeacherHint, 'onPutAway'>) {
+  const { t } = useTranslation()
+  return (
+    <p className={styles.from}>
+      <b>{t('hints:fromTeacher')}</b>
+      <Button look="quiet" onClick={onPutAway}>
+        {t('hints:putAway')}
+      </Button>
+    </p>
   )
 }
 

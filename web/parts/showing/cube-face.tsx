@@ -9,6 +9,7 @@ import { stickersOfPiece } from '../../../engine/cube/find-piece.ts'
 import type { ShowingAt, ShownCube } from '../../../engine/wire/shown.ts'
 import { LOOK_FROM_FRONT } from '../../cube/look-around.ts'
 import type { MarkStyle } from '../../cube/sticker-colours.ts'
+import { stickerUnder } from '../../cube/sticker-under.ts'
 import { TurningCube } from '../../cube/turning-cube.tsx'
 import styles from './cube-face.module.css'
 import { ShownRibbon } from './shown-ribbon.tsx'
@@ -40,8 +41,8 @@ export function CubeFace({ shown, at: { at, pointer }, marks, onPoint, children 
       <div
         className={styles.cube}
         onClick={(event) => {
-          const sticker = (event.target as Element).closest('[data-sticker]')?.getAttribute('data-sticker')
-          if (sticker != null) onPoint?.(Number(sticker))
+          const sticker = stickerUnder(event)
+          if (sticker !== null) onPoint?.(sticker)
         }}
       >
         <TurningCube

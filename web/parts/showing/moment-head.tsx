@@ -6,6 +6,7 @@ import { asHeldHome } from '../../../engine/cube/hold.ts'
 import { stickersOf } from '../../../engine/cube/stickers.ts'
 import { isLastLayerStage } from '../../../engine/method/cases.ts'
 import { PARTS_PER_STAGE } from '../../../engine/method/stages.ts'
+import { stageWords } from '../stage-words.ts'
 import { TopFacePicture } from '../top-face-picture.tsx'
 import type { ReadMoment } from './read-ways.ts'
 import styles from './review-face.module.css'
@@ -25,9 +26,11 @@ export function MomentHead({ read: { moment, place, position }, square, room, ba
   const { t } = useTranslation()
   const { stage, caseId, nPartsDone } = moment
   const words =
-    caseId === null || !isLastLayerStage(stage)
-      ? t('showing:partsHome', { count: nPartsDone, of: PARTS_PER_STAGE, stage })
-      : t(`desk:case.${caseId as 'dot'}`)
+    caseId !== null && isLastLayerStage(stage)
+      ? t(`desk:case.${caseId as 'dot'}`)
+      : nPartsDone === PARTS_PER_STAGE
+        ? stageWords(t, stage, baseColour).title
+        : t('showing:partsHome', { count: nPartsDone, of: PARTS_PER_STAGE })
   return (
     <div className={styles.moment} style={{ insetInlineStart: place * square, maxWidth: Math.max(36, room - 4) }}>
       {isLastLayerStage(stage) && (

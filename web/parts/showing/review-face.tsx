@@ -30,11 +30,13 @@ type ReviewFaceProps = {
 }
 
 /** The column of names, in pixels; the ribbons have the rest. */
-const NAMES_WIDTH = { wide: 150, narrow: 92 }
+const NAMES_WIDTH = { wide: 156, narrow: 96 }
 const NARROW_PX = 640
-const SQUARE = { least: 15, most: 30 }
+const SQUARE = { least: 15, most: 44 }
 /** Room behind the longest way for its flag and number. */
 const END_SQUARES = 3
+/** The last moment has the rest of the line for its words. */
+const ROOM_AT_END = 12
 
 export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, children }: ReviewFaceProps) {
   const { t } = useTranslation()
@@ -94,7 +96,7 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
                 key={each.moment.key}
                 read={each}
                 square={square}
-                room={((review.moments[index + 1]?.place ?? review.nSquares + END_SQUARES) - each.place) * square}
+                room={((review.moments[index + 1]?.place ?? review.nSquares + ROOM_AT_END) - each.place) * square}
                 baseColour={shown.baseColour}
               />
             ))}

@@ -32,18 +32,39 @@ export type WriteSolutionProps = {
   readonly span: StageSpan
   readonly baseColour: Colour
   readonly marks: MarkStyle
+  /** What was written before the page was loaded again. */
+  readonly firstText?: string
+  /** Called with the text whenever it changes, so that it can be kept. */
+  readonly onWrite?: (text: string) => void
   readonly onSend: (turns: readonly Turn[]) => void
+  /** Whether the round takes solutions now: not in a pause, nor when its clock stands at 0. */
+  readonly open?: boolean
   /** It is being sent. */
   readonly busy: boolean
+  /** What came of the last one, in words: it went out and did not reach the goal. */
+  readonly cameOf?: string | null
   /** Why the server did not take it, in words. */
   readonly refusal: string | null
 }
 
-export function WriteSolution({ start, span, baseColour, marks, onSend, busy, refusal }: WriteSolutionProps) {
+export function WriteSolution(props: WriteSolutionProps) {
+  const {
+    start,
+    span,
+    baseColour,
+    marks,
+    firstText = '',
+    onWrite,
+    onSend,
+    open = true,
+    busy,
+    refusal,
+    cameOf = null,
+  } = props
   const { t } = useTranslation()
   const ids = { field: useId(), help: useId() }
   const field = useRef<HTMLTextAreaElement>(null)
-  const [text, setText] = useState('')
+  const [text, setText] = useState(firstText)
   const [isWarned, setIsWarned] = useState(false)
   const { turns, fault } = useMemo(() => readWritten(text), [text])
   const stickers = useMemo(() => stickersOf(afterTurns(start, turns)), [start, turns])
@@ -55,64 +76,71 @@ export function WriteSolution({ start, span, baseColour, marks, onSend, busy, re
 
   const write = (next: string) => {
     setText(next)
+    onWrite?.(next)
     setIsWarned(false)
   }
   const nTurns = countOuterBlockTurns(turns)
-  const canSend = fault === null && turns.length > 0 && !busy
+  const canSend = fault === null && turns.length > 0 && open && !busy
   const send = () => {
     if (!canSend) return
     if (nToGoal === null && !isWarned) setIsWarned(true)
     // The try ends with the turn that reaches the goal.
-    else onSend(nToGoal === null ? turns : turns.slice(0, nToGoal))
+    else {
+      onSend(nToGoal === null ? turns : turns.slice(0, nToGoal))
+      setIsWarned(false)
+    }
   }
 
   return (
-    <section className={styles.write} aria-label={t('written:label')}>
-      <div className={styles.so}>
-        <CubePicture
-          stickers={stickers}
-          baseColour={baseColour}
-          marks={marks}
-          label={t('written:cubeSoFar', { count: nTurns })}
-          className={styles.cube}
-        />
-        <p className={styles.count}>
-          <b>{nTurns}</b> {t('bench:line.turns', { count: nTurns })}
-        </p>
-        <p className={styles.state} role="status">
-          {nToGoal !== null && nToGoal > 0 && (
-            <>
-              <Sign of="reached" className={styles.flag} />
-              {nToGoal === turns.length
-                ? t('written:reached')
-                : t('written:reachedBefore', { count: countOuterBlockTurns(turns.slice(0, nToGoal)) })}
-            </>
-          )}
-        </p>
-      </div>
-      <WrittenField
-        id={ids.field}
-        helpId={ids.help}
-        field={field}
-        text={text}
-        fault={fault}
-        onWrite={write}
-        label={t('written:field')}
-      />
-      <TapPad onKey={(key) => write(withPadKey(text, key))} />
-      <div className={styles.send}>
-        {refusal !== null && (
-          <p className={styles.refusal} role="alert">
-            {refusal}
+    <div className={styles.room}>
+      <section className={styles.write} aria-label={t('written:label')}>
+        <div className={styles.so}>
+          <CubePicture
+            stickers={stickers}
+            baseColour={baseColour}
+            marks={marks}
+            label={t('written:cubeSoFar', { count: nTurns })}
+            className={styles.cube}
+          />
+          <p className={styles.count}>
+            <b>{nTurns}</b> {t('bench:line.turns', { count: nTurns })}
           </p>
-        )}
-        <div role="status">
-          {astray !== null && <AstrayNote astray={astray} span={span} baseColour={baseColour} marks={marks} />}
+          <p className={styles.state} role="status">
+            {nToGoal !== null && nToGoal > 0 && (
+              <>
+                <Sign of="reached" className={styles.flag} />
+                {nToGoal === turns.length
+                  ? t('written:reached')
+                  : t('written:reachedBefore', { count: countOuterBlockTurns(turns.slice(0, nToGoal)) })}
+              </>
+            )}
+          </p>
         </div>
-        <Button look="accent" size="large" wide aria-disabled={!canSend} onClick={send}>
-          {busy ? t('written:sending') : t(isWarned && nToGoal === null ? 'written:sendAllTheSame' : 'written:send')}
-        </Button>
-      </div>
-    </section>
+        <WrittenField
+          id={ids.field}
+          helpId={ids.help}
+          field={field}
+          text={text}
+          fault={fault}
+          onWrite={write}
+          label={t('written:field')}
+        />
+        <TapPad onKey={(key) => write(withPadKey(text, key))} />
+        <div className={styles.send}>
+          {refusal !== null && (
+            <p className={styles.refusal} role="alert">
+              {refusal}
+            </p>
+          )}
+          <div role="status">
+            {astray === null && cameOf !== null && <p className={styles.cameOf}>{cameOf}</p>}
+            {astray !== null && <AstrayNote astray={astray} span={span} baseColour={baseColour} marks={marks} />}
+          </div>
+          <Button look="accent" size="large" wide aria-disabled={!canSend} onClick={send}>
+            {busy ? t('written:sending') : t(isWarned && nToGoal === null ? 'written:sendAllTheSame' : 'written:send')}
+          </Button>
+        </div>
+      </section>
+    </div>
   )
 }

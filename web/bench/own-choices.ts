@@ -1,0 +1,71 @@
+/** What a child has chosen for the round: which of the rounds at home, which cube, and whether the real one is ready. */
+
+import { useCallback } from 'react'
+import type { RoundSettings } from '../../engine/contest/round-settings.ts'
+import type { BenchView } from '../../engine/wire/views.ts'
+import type { LocalTry } from '../live/bench-live.ts'
+import { useKept } from './kept-value.ts'
+
+export type OwnChoices = {
+  /** In a take-home room: the round that was picked from the list; null while the list is open. */
+  readonly pickedRound: string | null
+  /** Where a round leaves it open; null until it is chosen. */
+  readonly cube: 'own' | 'screen' | null
+  /** Whether the own cube shows the start; null: as the server has it. */
+  readonly ready: boolean | null
+}
+
+/** What a page begins with that has kept nothing. */
+export const NO_CHOICES: OwnChoices = { pickedRound: null, cube: null, ready: null }
+
+/** @param view null before there is any @returns the choices for its round, and what changes some of them */
+export function useOwnChoices(view: BenchView | null): readonly [OwnChoices, (change: Partial<OwnChoices>) => void] {
+  const seat = view?.me.seatId ?? ''
+  const [pickedRound, keepPicked] = useKept('picked', seat, readPicked)
+  const [hand, keepHand] = useKept('hand', `${seat}.${view?.round?.id ?? ''}`, readHand)
+  const change = useCallback(
+    ({ pickedRound: picked, ...other }: Partial<OwnChoices>) => {
+      if (picked !== undefined) keepPicked(picked)
+      if (Object.keys(other).length > 0) keepHand({ ...hand, ...other })
+    },
+    [hand, keepHand, keepPicked],
+  )
+  return [{ pickedRound, ...hand }, change]
+}
+
+/** @returns which cube this child plays the round with; null while it is open to choose */
+export function cubeInHand(
+  settings: Pick<RoundSettings, 'cube'>,
+  own: OwnChoices,
+  { me }: Pick<BenchView, 'me'>,
+  mine: Pick<LocalTry, 'steps'> | null,
+): 'own' | 'screen' | null {
+  if (settings.cube === 'screen') return 'screen'
+  if (settings.cube === 'real') return 'own'
+  if (own.cube !== null) return own.cube
+  if (me.ready) return 'own'
+  return mine !== null && mine.steps.length > 0 ? 'screen' : null
+}
+
+/** @returns whether the own cube shows the start, as far as is known; who has sent a solution has had it there */
+export function isCubeReady(
+  own: OwnChoices,
+  { me }: Pick<BenchView, 'me'>,
+  mine: Pick<LocalTry, 'steps'> | null,
+): boolean {
+  return own.ready ?? (me.ready || (mine !== null && mine.steps.length > 0))
+}
+
+/** Reads which round was picked; none makes the list open. */
+function readPicked(kept: unknown): string | null {
+  return typeof kept === 'string' ? kept : null
+}
+
+/** Reads what was kept of a round; what makes no sense counts as not chosen. */
+export function readHand(kept: unknown): Pick<OwnChoices, 'cube' | 'ready'> {
+  const { cube, ready } = (typeof kept === 'object' && kept !== null ? kept : {}) as Partial<OwnChoices>
+  return {
+    cube: cube === 'own' || cube === 'screen' ? cube : null,
+    ready: typeof ready === 'boolean' ? ready : null,
+  }
+}
