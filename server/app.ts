@@ -23,7 +23,7 @@ import { deskMessages } from './live/desk-messages.ts'
 import { startForgettingNames } from './live/forget-names.ts'
 import { listenToConnection, TRANSPORT_BYTES_MAX } from './live/gateway.ts'
 import { lessonMessages } from './live/lesson-messages.ts'
-import { startMeasuringDelays } from './live/measure-delays.ts'
+import { type DelayTimes, startMeasuringDelays } from './live/measure-delays.ts'
 import { MessageLimits } from './live/message-limits.ts'
 import type { LiveParts } from './live/parts.ts'
 import { PretendClasses } from './live/pretend/pretend-classes.ts'
@@ -56,6 +56,8 @@ export type AppParts = {
   addresses: () => readonly string[]
   /** Tests that say more than fingers can bring their own. */
   limits?: MessageLimits
+  /** How often pages are asked how far away they are, and how long they may take; tests ask more often. */
+  delays?: DelayTimes
 }
 
 export type App = {
@@ -180,7 +182,7 @@ export function createApp(parts: AppParts): App {
       pretend.url = ownUrl
       stopTicker = startTicker(live, rooms, standstills, liveParts)
       stopForgetting = startForgettingNames(liveParts)
-      stopMeasuring = startMeasuringDelays(live, rooms)
+      stopMeasuring = startMeasuringDelays(live, rooms, parts.delays)
       for (const room of rooms.all()) {
         pretend.comeBack(room).catch((fault) => log.warn({ fault: String(fault) }, 'a pretend class did not come back'))
       }

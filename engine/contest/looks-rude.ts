@@ -61,6 +61,9 @@ const TAKEN_APART = new RegExp(
 
 const KIND = new RegExp(KIND_AFTER_ALL.join('|'), 'g')
 
+/** Several figures alone are a number, as in "Student 208", and stand for no letters. */
+const NUMBER = /^\d{2,}$/
+
 /** One or two figures behind three letters or more: the second Ana is "Ana1". */
 const NUMBERED = /^(\p{L}{3,})\d{1,2}$/u
 
@@ -84,7 +87,7 @@ export function looksRude(name: string): boolean {
 function wordsOf(name: string): string[] {
   return plainLetters(name)
     .split(/[^\p{L}\p{N}]+/u)
-    .filter((word) => word !== '')
+    .filter((word) => word !== '' && !NUMBER.test(word))
 }
 
 function plainLetters(text: string): string {

@@ -18,6 +18,7 @@ import { newSecret } from '../secrets.ts'
 import type { PlanUnderWay, RoundOnRecord } from '../store/record.ts'
 import { leavesAStart } from './deal-start.ts'
 import type { LiveParts } from './parts.ts'
+import { tookPart } from './took-part.ts'
 import { type DoorWish, type Knock, RoomDoor } from './room-door.ts'
 import { RoomLesson } from './room-lesson.ts'
 import type { Standing, TurnsOfSeat } from './room-round.ts'
@@ -57,6 +58,9 @@ export type RoomState = {
   readonly deadlineMs: number | null
 }
 
+/** Where each plays alone until a deadline, that is the clock. */
+const FOR_ALL_AT_ONCE: ReadonlySet<ClockEvent['kind']> = new Set(['paused', 'resumed', 'time-added'])
+
 /** Who waited, and the seat that they have now; null when they were sent away. */
 export type AnsweredKnock = { readonly knock: Knock; readonly seat: Seat | null }
 
@@ -77,6 +81,9 @@ export class LiveRoom {
   readonly #lesson: RoomLesson
   readonly #rounds: RoomRounds
   #closing: Promise<Result<null, Refusal>> | null = null
+  /** Wishes to make this a take-home room, carried out one after the other. */
+  #opening: Promise<unknown> = Promise.resolve()
+  #nOpenings = 0
   /** Knocks that are being answered, by their identifiers. */
   readonly #answering = new Map<string, Promise<Result<AnsweredKnock, Refusal>>>()
 
@@ -333,11 +340,11 @@ export class LiveRoom {
     return this.#rounds.nRounds
   }
 
-  /** The round that a student plays: the one of all, or in a take-home room the one that was chosen. */
+  /** The round that a student plays: the one of all, or in a take-home room the one that was chosen, or played last. */
   roundOf(seat: Seat): Round | null {
     if (this.deadlineMs === null) return this.round
     const chosen = seat.chosen === null ? null : this.#rounds.of(seat.chosen)
-    return chosen ?? this.#rounds.all.find((round) => round.players.get(seat.id)?.best == null) ?? this.round
+    return chosen ?? this.#rounds.playedLastBy(seat.id) ?? this.#rounds.all[0] ?? null
   }
 
   heldRound(roundId: RoundId): Round | null {
@@ -369,7 +376,7 @@ export class LiveRoom {
 
   async #begin(act: () => Promise<Result<RoundId, Refusal>>): Promise<Result<RoundId, Refusal>> {
     if (this.#isClosing) return err({ code: 'room/closed' })
-    if (this.deadlineMs !== null) return err({ code: 'room/not-that-kind' })
+    if (this.deadlineMs !== null || this.#nOpenings > 0) return err({ code: 'room/not-that-kind' })
     const nBefore = this.nRounds
     const begun = await act()
     if (nBefore < this.nRounds) for (const seat of this.seats.values()) seat.asksForHelp = false
@@ -378,12 +385,30 @@ export class LiveRoom {
     return begun
   }
 
-  /** Makes this a take-home room: all rounds are open at once, for each to play alone, until the deadline. */
-  async takeHome(rounds: readonly RoundSettings[], deadlineMs: number): Promise<Result<null, Refusal>> {
+  /**
+   * Makes this a take-home room: all rounds are open at once, for each to play alone, until the deadline. Where this stopped
+   * half way it goes on when the same is asked again; anything else is refused once it has begun.
+   */
+  takeHome(rounds: readonly RoundSettings[], deadlineMs: number): Promise<Result<null, Refusal>> {
+    this.#nOpenings++
+    const opened = this.#opening
+      .then(() => this.#takeHome(rounds, deadlineMs))
+      .finally(() => {
+        this.#nOpenings--
+      })
+    this.#opening = opened.catch(() => undefined)
+    return opened
+  }
+
+  async #takeHome(rounds: readonly RoundSettings[], deadlineMs: number): Promise<Result<null, Refusal>> {
     const nowMs = this.#parts.nowMs()
     if (this.#isClosing) return err({ code: 'room/closed' })
     if (deadlineMs <= nowMs || nowMs + TAKE_HOME_MS_MAX < deadlineMs) return err({ code: 'room/bad-deadline' })
-    if (this.deadlineMs === null && this.nRounds > 0) return err({ code: 'room/already-used' })
+    const isUsed =
+      this.deadlineMs === null
+        ? this.nRounds > 0 || this.#rounds.isUnderWay
+        : this.deadlineMs !== deadlineMs || !this.#rounds.areFirstOf(rounds)
+    if (isUsed) return err({ code: 'room/already-used' })
     for (const each of rounds) if (!(await leavesAStart(each))) return err({ code: 'room/no-such-start' })
     const stored = await this.#store({ kind: 'room-deadline', roomId: this.facts.id, deadlineMs })
     if (!stored.ok) return stored
@@ -414,6 +439,7 @@ export class LiveRoom {
   }
 
   async changeClock(roundId: RoundId, event: ClockEvent): Promise<Result<null, Refusal>> {
+    if (this.deadlineMs !== null && FOR_ALL_AT_ONCE.has(event.kind)) return err({ code: 'room/not-that-kind' })
     const changed = await this.#rounds.change(roundId, event)
     if (!changed.ok) return changed
     if (event.kind === 'ended' || event.kind === 'voided')
@@ -448,6 +474,9 @@ export class LiveRoom {
     roundId: RoundId,
     sent: Omit<TryHandedIn, 'seatId'>,
   ): Promise<Result<{ reached: Reached | null }, Refusal>> {
+    const round = this.#rounds.of(roundId)
+    // Who came after the end had no part in it.
+    if (round !== null && !tookPart(round, seat)) return err({ code: 'contest/round-over' })
     const judged = await this.#rounds.handIn(roundId, { ...sent, seatId: seat.id })
     if (!judged.ok) return judged
     this.changes.lanes.add(seat.id)

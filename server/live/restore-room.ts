@@ -1,7 +1,7 @@
 /** Builds a room again from the record, as it stood, by the same pure functions that made it. */
 
 import { type ClockEvent, changeClock } from '../../engine/contest/change-clock.ts'
-import { handIn, type TryHandedIn } from '../../engine/contest/hand-in.ts'
+import { judgeHandedIn, type TryHandedIn } from '../../engine/contest/hand-in.ts'
 import { withNudge } from '../../engine/contest/nudges.ts'
 import { aNewRound, type Round } from '../../engine/contest/round-state.ts'
 import { playSteps } from '../../engine/contest/take-turns.ts'
@@ -45,9 +45,9 @@ export function replayRound(stored: StoredRound): Round {
 }
 
 function judgedAgain(round: Round, sent: TryHandedIn): Round {
-  // A round that was struck out afterwards judges nothing any more.
-  const judged = handIn(round, sent)
-  return judged.ok ? judged.value.round : round
+  const judged = judgeHandedIn(round, sent)
+  assert(judged.ok, `what was handed in of round ${round.id} follows the rules`)
+  return judged.value.round
 }
 
 function after(round: Round, event: ClockEvent): Round {

@@ -33,12 +33,15 @@ export async function reviewFor(
 }
 
 function reviewOf(room: LiveRoom, round: Round, guide: Guide | null): ReviewView {
-  const solutions = playersOf(room, round).flatMap((seat) => solutionOf(round, seat) ?? [])
+  const solutions = playersOf(room, round).flatMap((seat) => {
+    const solution = solutionOf(round, seat)
+    return solution === null ? [] : { solution, progress: round.players.get(seat.id)?.bestProgress ?? 0 }
+  })
   return {
     round: roundView(round),
     par: guide?.par ?? null,
     ways: guide?.ways ?? null,
-    solutions: solutions.sort(inOrder),
+    solutions: solutions.sort(inOrder).map(({ solution }) => solution),
   }
 }
 
@@ -63,10 +66,13 @@ function solutionOf(round: Round, seat: Seat): SolutionView | null {
   return { ...known, tryNumber, turns: standing.map(turnName), reached: null, hints, how, afterEnd: false }
 }
 
+/** A solution, and how far its student ever came. */
+type Standing = { readonly solution: SolutionView; readonly progress: number }
+
 /** As on the board; what came in after the end stands behind all that count. */
-function inOrder(a: SolutionView, b: SolutionView): number {
+function inOrder({ solution: a, progress: ofA }: Standing, { solution: b, progress: ofB }: Standing): number {
   if (a.afterEnd !== b.afterEnd) return a.afterEnd ? 1 : -1
   if ((a.reached === null) !== (b.reached === null)) return a.reached === null ? 1 : -1
-  const byTries = a.reached === null || b.reached === null ? 0 : compareBestTries(a.reached, b.reached)
+  const byTries = a.reached === null || b.reached === null ? ofB - ofA : compareBestTries(a.reached, b.reached)
   return byTries || (a.name < b.name ? -1 : 1)
 }

@@ -92,6 +92,19 @@ export class RoomRounds {
     return this.all.find(({ id }) => id === roundId) ?? null
   }
 
+  /** @returns the round in which this seat has made its last step; null before the first */
+  playedLastBy(seatId: SeatId): Round | null {
+    const atMs = (round: Round) => round.players.get(seatId)?.lastStepAtMs ?? 0
+    const last = [...this.all].sort((a, b) => atMs(b) - atMs(a))[0]
+    return last !== undefined && last.players.has(seatId) ? last : null
+  }
+
+  /** Are the rounds that are held the first of these? Their pace and their clock aside, which a take-home room sets. */
+  areFirstOf(wanted: readonly RoundSettings[]): boolean {
+    const held = this.all
+    return held.length <= wanted.length && held.every(({ settings }, index) => isSameGame(settings, wanted[index]))
+  }
+
   guideOf(roundId: RoundId): Guide | null {
     return this.#find(roundId)?.guide.of(roundId) ?? null
   }
@@ -135,14 +148,15 @@ export class RoomRounds {
     for (const [index, settings] of wanted.entries()) {
       this.#held[index] ??= this.#emptyHeld(index)
       const one = this.#held[index]
-      const startsAtMs = this.#parts.nowMs()
-      const ownSettings = { ...settings, pace: 'alone' as const, timeLimitMs: Math.max(1, deadlineMs - startsAtMs) }
-      const dealt = await one.held.deal(index + 1, ownSettings)
+      const timeLimitMs = Math.max(1, deadlineMs - this.#parts.nowMs())
+      const dealt = await one.held.deal(index + 1, { ...settings, pace: 'alone', timeLimitMs })
       if (!dealt.ok) return dealt
+      this.#follow(one)
+      // It may have been dealt a while ago: it ends at the deadline all the same.
+      const startsAtMs = deadlineMs - (one.held.shown?.settings.timeLimitMs ?? timeLimitMs)
       const opened = await one.held.change(dealt.value, { kind: 'started', startsAtMs })
       const isOpenAlready = !opened.ok && opened.error.code === 'contest/wrong-phase'
       if (!opened.ok && !isOpenAlready) return opened
-      this.#follow(one)
     }
     return ok(null)
   }
@@ -202,8 +216,14 @@ export class RoomRounds {
 
   #follow({ held, guide }: HeldRound): void {
     const round = held.shown
-    if (round !== null && round.clock.phase !== 'void') guide.follow(round)
+    if (round !== null) guide.follow(round)
   }
+}
+
+function isSameGame(a: RoundSettings, b: RoundSettings): boolean {
+  const game = (settings: RoundSettings) =>
+    JSON.stringify(Object.entries({ ...settings, pace: null, timeLimitMs: null }).sort())
+  return game(a) === game(b)
 }
 
 function listed({ id, number, settings, clock }: Round): ListedRound {

@@ -170,10 +170,10 @@ export async function prepareGuides({ search, log }: GuideParts): Promise<void> 
 
 /**
  * Of a round that has ended, read back after a restart, the class has seen a par before: a quick guess that may differ is
- * not told, only what the long search finds.
+ * not told, only what the long search finds. For one that was struck out nobody waits.
  */
 function budgetsFor({ settings, clock }: Round): number[] {
-  if (nStagesIn(settings) === 1) return [FIRST_ANSWER_MS]
+  if (nStagesIn(settings) === 1 || clock.phase === 'void') return [FIRST_ANSWER_MS]
   return clock.phase === 'ended' ? [PROOF_MS] : [FIRST_ANSWER_MS, PROOF_MS]
 }
 

@@ -24,6 +24,7 @@ import type {
 } from '../../engine/wire/views.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { Seat } from './room-seats.ts'
+import { tookPart } from './took-part.ts'
 
 export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
   const round = room.roundOf(seat)
@@ -204,10 +205,6 @@ function lanesOf(room: LiveRoom, round: Round): readonly Lane[] {
 /** The seats that a round was or is for; without a round, everybody. */
 export function playersOf(room: LiveRoom, round: Round | null): Seat[] {
   return [...room.seats.values()].filter((seat) => round === null || tookPart(round, seat))
-}
-
-function tookPart(round: Round, seat: Seat): boolean {
-  return round.clock.phase !== 'ended' || seat.joinedAtMs <= round.clock.endedAtMs
 }
 
 function countReached(room: LiveRoom, round: Round | null): number {

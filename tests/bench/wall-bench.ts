@@ -55,7 +55,7 @@ async function wallOf(nStudents: number): Promise<Figure[]> {
     await page.getByRole('button', { name: 'Open a room' }).click()
     const code = await page.getByText(/^[A-Z]{6}$/).first().textContent()
     for (let index = 0; index < nStudents; index++) students.push(await seat(`http://127.0.0.1:${port}`, code ?? '', index))
-    await page.getByText(`S ${nStudents - 1}`, { exact: true }).waitFor()
+    await page.getByText(`Student ${nStudents - 1}`, { exact: true }).waitFor()
     const processor = await page.context().newCDPSession(page)
     const slower = (rate: number) => processor.send('Emulation.setCPUThrottlingRate', { rate })
     const figures = [...told(`wall of ${nStudents}, nothing moves`, await framesOf(page, async () => pause(4)))]
@@ -81,7 +81,7 @@ async function seat(url: string, code: string, index: number): Promise<TurningSt
   client.onEvent = (name, value) => {
     if (name === 'bench') student.roundId = (value as BenchView).round?.id ?? student.roundId
   }
-  await client.ask('seat:join', { code, name: `S ${index}` })
+  await client.ask('seat:join', { code, name: `Student ${index}` })
   return student
 }
 
@@ -90,13 +90,12 @@ async function framesOf(page: Page, work: () => Promise<unknown>): Promise<numbe
   // As text: what is compiled for Node may name helpers that a page does not have.
   await page.evaluate(`
     window.frames60 = []
-    window.watching60 = true
     requestAnimationFrame(function next(atMs) {
       window.frames60.push(atMs)
-      if (window.watching60) requestAnimationFrame(next)
+      window.next60 = requestAnimationFrame(next)
     })`)
   await work()
-  const moments = (await page.evaluate('window.watching60 = false, window.frames60')) as number[]
+  const moments = (await page.evaluate('cancelAnimationFrame(window.next60), window.frames60')) as number[]
   return moments.slice(1).map((atMs, index) => atMs - moments[index])
 }
 

@@ -75,9 +75,12 @@ export class RawClient {
       answer?.((JSON.parse(text.slice(at)) as unknown[])[0])
       return
     }
-    if (text.startsWith('42') && this.onEvent !== null) {
-      const [name, value] = JSON.parse(text.slice(2)) as [string, unknown]
-      this.onEvent(name, value)
-    }
+    if (!text.startsWith('42')) return
+    const at = text.indexOf('[')
+    // The server asks how far away we are; a page answers at once.
+    if (at > 2) this.#socket.send(`43${text.slice(2, at)}[]`)
+    if (this.onEvent === null) return
+    const [name, value] = JSON.parse(text.slice(at)) as [string, unknown]
+    this.onEvent(name, value)
   }
 }

@@ -56,7 +56,7 @@ export async function seatSchool(url: string, linkKey: string, nRooms: number, n
       const client = await connect()
       const joined = await client.ask<{ bench: { me: { seatId: string } } }>('seat:join', {
         code: view.room.code,
-        name: `S ${index} ${seat}`,
+        name: `Student ${seat}`,
       })
       const student = {
         client,

@@ -120,6 +120,8 @@ describe('a good name', () => {
     ['Тит'],
     ['Student 175'],
     ['Student 88'],
+    ['Student 206'],
+    ['Student 208'],
   ])('[NA2] %s is taken', (name) => expect(readStudentName(name)).toEqual({ ok: true, value: name.normalize('NFKC') }))
 })
 

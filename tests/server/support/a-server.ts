@@ -34,6 +34,7 @@ type Wishes = {
   webDir?: string
   search?: AppParts['search']
   aheadMs?: number
+  delays?: AppParts['delays']
   /** Everybody may say as much as they like. */
   unlimited?: boolean
 }
@@ -68,6 +69,7 @@ export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
     webDir: wishes.webDir ?? join(dataDir, 'no-pages'),
     publicUrl: null,
     addresses: () => ['192.0.2.7:3000'],
+    ...(wishes.delays === undefined ? {} : { delays: wishes.delays }),
     ...(wishes.unlimited === true ? { limits: new NoLimits() } : {}),
   })
   await app.restore()

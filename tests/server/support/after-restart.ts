@@ -7,10 +7,25 @@ import { expect } from 'vitest'
 import { aServer, type TestServer } from './a-server.ts'
 import { ask, connect, mustAsk, type Teacher } from './people.ts'
 
-/** Of a screen, all that outlives the server: no presence, no tick numbers, no place of the clock beside its length. */
+/** What does not outlive the server: presence, tick numbers, wishes, knocks, what is shown, and what is searched for again. */
+const PASSING = [
+  'version',
+  'here',
+  'asksForHelp',
+  'ready',
+  'nReady',
+  'delayMs',
+  'knocks',
+  'showing',
+  'addresses',
+  'savingPaused',
+  'setup',
+]
+
+/** Of a screen, all that outlives the server; of a clock its length, not its place. */
 function lasting(view: unknown): unknown {
   const text = JSON.stringify(view, (key, value) => {
-    if (['version', 'here', 'asksForHelp', 'addresses', 'savingPaused'].includes(key)) return undefined
+    if (PASSING.includes(key)) return undefined
     if (key === 'clock') {
       const { startsAtMs, endsAtMs, endedAtMs, pausedAtMs, ...clock } = value as Record<string, number>
       return {
@@ -26,14 +41,17 @@ function lasting(view: unknown): unknown {
 
 async function screensOf(server: { url: string }, teacher: Teacher, tokens: readonly string[]): Promise<unknown[]> {
   const desk = connect(server, { cookie: teacher.cookie })
-  await mustAsk(desk, 'desk:enter', {})
+  const { shelf } = await mustAsk(desk, 'desk:enter', {})
   const watched = await ask(desk, 'room:watch', { roomId: teacher.roomId })
   const viewed = await ask(connect(server), 'viewer:enter', { key: teacher.viewerKey })
   // A room that was closed is shown as closed until the server ends; afterwards it is not there any more.
   if (!watched.ok || watched.value.desk.room.closed) return ['closed']
+  const reviews = []
+  for (const { id: roundId } of watched.value.desk.rounds)
+    reviews.push(await ask(desk, 'review:ask', { roomId: teacher.roomId, roundId }))
   const benches = []
   for (const token of tokens) benches.push(await ask(connect(server), 'seat:resume', { token }))
-  return [watched, viewed, ...benches].map(lasting)
+  return [shelf, watched, viewed, ...reviews, ...benches].map(lasting)
 }
 
 /** Fails unless every screen of the room is the same after a restart. `tokens`: of the students whose benches are compared. */
