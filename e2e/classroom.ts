@@ -4,7 +4,7 @@ import { type ChildProcess, spawn } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
+import { fileURLToPath, pathToFileURL } from 'node:url'
 import { AxeBuilder } from '@axe-core/playwright'
 import { type BrowserContextOptions, test as base, expect, type Page } from '@playwright/test'
 import { ComeInPage } from './models/come-in-page.ts'
@@ -23,8 +23,8 @@ export type Classroom = {
   /** A teacher who has opened the printed link. */
   teacher(options?: BrowserContextOptions): Promise<DeskPage>
   student(options?: BrowserContextOptions): Promise<ComeInPage>
-  /** Kills the server without a warning and starts it again on the same port. */
-  killAndRestart(): Promise<void>
+  /** Kills the server without a warning and starts it again on the same port, with a clock that is so many hours ahead. */
+  killAndRestart(wish?: { readonly movedHours: number }): Promise<void>
   /** WCAG 2.2 A and AA as far as a tool can see. */
   expectAccessible(page: Page, what: string): Promise<void>
 }
@@ -62,10 +62,10 @@ export const test = base.extend<{ classroom: Classroom }>({
         await page.goto(`http://127.0.0.1:${server.port}/`)
         return new ComeInPage(page)
       },
-      async killAndRestart() {
+      async killAndRestart({ movedHours } = { movedHours: 0 }) {
         server.child.kill('SIGKILL')
         await server.exited
-        server = await startServer(dataDir, server.port)
+        server = await startServer(dataDir, server.port, movedHours)
       },
       async expectAccessible(page, what) {
         const result = await new AxeBuilder({ page })
@@ -86,8 +86,9 @@ export const test = base.extend<{ classroom: Classroom }>({
 
 export { expect } from '@playwright/test'
 
-function startServer(dataDir: string, port: number): Promise<Server> {
-  const child = spawn(process.execPath, [join(ROOT, 'dist', 'server', 'main.js')], {
+function startServer(dataDir: string, port: number, movedHours = 0): Promise<Server> {
+  const clock = movedHours === 0 ? [] : ['--import', pathToFileURL(join(ROOT, 'e2e', 'move-clock.mjs')).href]
+  const child = spawn(process.execPath, [...clock, join(ROOT, 'dist', 'server', 'main.js')], {
     // All stories share the search tables.
     env: {
       ...process.env,
@@ -96,6 +97,7 @@ function startServer(dataDir: string, port: number): Promise<Server> {
       PORT: String(port),
       HOST: '127.0.0.1',
       LOG_LEVEL: 'warn',
+      MOVED_HOURS: String(movedHours),
     },
     stdio: ['ignore', 'pipe', 'pipe'],
   })

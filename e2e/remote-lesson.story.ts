@@ -12,7 +12,7 @@ const ROUND_TRIP_MS = 300
 test('[CL14] a remote lesson with 300 ms and one packet in a hundred lost: no turn is lost, the delay is shown, who follows sees what the teacher shows', async ({
   classroom,
 }) => {
-  test.setTimeout(240_000)
+  test.setTimeout(120_000)
   const line = await openSlowLine({
     to: Number(new URL(classroom.url()).port),
     roundTripMs: ROUND_TRIP_MS,

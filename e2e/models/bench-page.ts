@@ -1,10 +1,12 @@
 /** A student's bench. The cube is read from its words, as somebody who cannot see it would. */
 
 import { expect, type Locator, type Page } from '@playwright/test'
+import { afterTurns } from '../../engine/cube/apply-turn.ts'
 import { colourOfFaces } from '../../engine/cube/colour-scheme.ts'
-import type { CubePosition } from '../../engine/cube/cube-position.ts'
-import { FACES } from '../../engine/cube/faces.ts'
-import { parseStickers } from '../../engine/cube/stickers.ts'
+import { type CubePosition, solvedCube } from '../../engine/cube/cube-position.ts'
+import { FACES, type Face } from '../../engine/cube/faces.ts'
+import { parseTurns } from '../../engine/cube/parse-turns.ts'
+import { parseStickers, stickersOf } from '../../engine/cube/stickers.ts'
 import { type Turn, turnKind, turnName } from '../../engine/cube/turns.ts'
 
 export class BenchPage {
@@ -86,10 +88,59 @@ export class BenchPage {
     return read.value
   }
 
+  /** A round at home, in the list of its room. */
+  roundAtHome(number: number): Locator {
+    return this.page.getByRole('listitem').filter({ hasText: `Round ${number} ·` })
+  }
+
+  /** Brings a real cube to the start as the page says, up to the question. @returns where it stands then */
+  async setUpRealCube(): Promise<CubePosition> {
+    const squares = this.page.getByRole('list', { name: 'The turns of the setup' }).getByRole('button')
+    await expect(squares.first()).toBeVisible()
+    const written = (await squares.allTextContents()).join(' ').replaceAll('’', "'")
+    const setup = parseTurns(written)
+    if (!setup.ok) throw new Error(`the setup cannot be read: ${written}`)
+    for (let done = 0; done < setup.value.length; done++)
+      await this.page.getByRole('button', { name: 'Next turn' }).click()
+    await this.page.getByRole('button', { name: 'Compare' }).click()
+    await this.page.getByRole('button', { name: 'My cube is ready' }).click()
+    return afterTurns(solvedCube(), setup.value)
+  }
+
+  /** Looks at the side that is asked for, and taps the picture that shows it. */
+  async answerReady(start: CubePosition): Promise<void> {
+    const asked = await this.page.getByRole('heading', { name: /^What is / }).textContent()
+    const face = FACES.find((each) => asked === ASKED[each])
+    if (face === undefined) throw new Error(`unknown question: ${asked}`)
+    const colours = colourOfFaces('white')
+    const first = FACES.indexOf(face) * 9
+    const seen = [...stickersOf(start).subarray(first, first + 9)].map((home) => colours[FACES[home]])
+    const rows = [0, 3, 6].map((row) => seen.slice(row, row + 3).join(', ')).join('; ')
+    await this.page.getByRole('button', { name: new RegExp(`^Picture \\d: ${rows}$`) }).click()
+  }
+
+  get written(): Locator {
+    return this.page.getByLabel('Your turns, in order')
+  }
+
+  get send(): Locator {
+    return this.page.getByRole('button', { name: 'Send', exact: true })
+  }
+
   /** Counted turns as the screen shows them. */
   async expectTurns(turns: number): Promise<void> {
     await expect(this.page.getByText(new RegExp(`^${turns} turns?$`)).first()).toBeVisible()
   }
+}
+
+/** How the page asks for a side. */
+const ASKED: Readonly<Record<Face, string>> = {
+  U: 'What is on the top?',
+  R: 'What is on the right?',
+  F: 'What is in front?',
+  D: 'What is at the bottom?',
+  L: 'What is on the left?',
+  B: 'What is at the back?',
 }
 
 /** The page prints a typographic prime. */

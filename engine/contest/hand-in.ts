@@ -29,10 +29,7 @@ export function handIn(
 }
 
 /** Asks nothing of the clock: the second half of `handIn`, and all of a replay, in which the round may have been struck out since. */
-export function judgeHandedIn(
-  round: Round,
-  { seatId, tryNumber, steps }: TryHandedIn,
-): ReturnType<typeof handIn> {
+export function judgeHandedIn(round: Round, { seatId, tryNumber, steps }: TryHandedIn): ReturnType<typeof handIn> {
   const onRecord = stepsOnRecord(round, seatId, tryNumber)
   if (onRecord === null || !onRecord.every((step, index) => steps[index] === step))
     return err({ code: 'contest/not-the-same-try' })

@@ -34,10 +34,7 @@ export type Gateway = {
   readonly beforeEach: () => void
 }
 
-export function listenToConnection(
-  connection: Connection,
-  { handlers, limits, log, beforeEach }: Gateway,
-): void {
+export function listenToConnection(connection: Connection, { handlers, limits, log, beforeEach }: Gateway): void {
   // A Map, so that a message named `constructor` finds nothing.
   const table = new Map<string, Handler<MessageName>>(Object.entries(handlers) as [string, Handler<MessageName>][])
 

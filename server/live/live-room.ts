@@ -18,7 +18,6 @@ import { newSecret } from '../secrets.ts'
 import type { PlanUnderWay, RoundOnRecord } from '../store/record.ts'
 import { leavesAStart } from './deal-start.ts'
 import type { LiveParts } from './parts.ts'
-import { tookPart } from './took-part.ts'
 import { type DoorWish, type Knock, RoomDoor } from './room-door.ts'
 import { RoomLesson } from './room-lesson.ts'
 import type { Standing, TurnsOfSeat } from './room-round.ts'
@@ -27,6 +26,7 @@ import { RoomSeats, type Seat } from './room-seats.ts'
 import { RoomShowing } from './room-showing.ts'
 import type { Guide, RoundSetup } from './round-guide.ts'
 import { type StoreEntry, storeInRoom } from './store-entry.ts'
+import { tookPart } from './took-part.ts'
 
 /** What has changed since the last tick. */
 export type Changes = {

@@ -34,8 +34,8 @@ function measure(live: LiveServer, room: LiveRoom, seat: Seat, { answerMsMax }: 
   }
   const connection = seat.connection === null ? undefined : live.sockets.sockets.get(seat.connection)
   // How far away somebody was says nothing once they are gone.
-  if (connection === undefined) return tell(null)
-  if (connection.data.isPretend) return
+  if (connection === undefined) tell(null)
+  if (connection === undefined || connection.data.isPretend) return
   const askedAt = performance.now()
   connection.timeout(answerMsMax).emit('delay:ask', {}, (late: Error | null) => {
     // Another device may hold the seat by now.

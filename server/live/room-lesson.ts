@@ -44,7 +44,10 @@ export class RoomLesson {
     const settings = part?.kind === 'round' ? part.settings : null
     if (settings !== null && !(await leavesAStart(settings))) return err({ code: 'room/no-such-start' })
     // Asked for at once, so that both are of one commit.
-    const [kept, set] = await Promise.all([this.#keep(plan), settings === null ? ok(null) : this.#keepSettings(settings)])
+    const [kept, set] = await Promise.all([
+      this.#keep(plan),
+      settings === null ? ok(null) : this.#keepSettings(settings),
+    ])
     return kept.ok ? set : kept
   }
 

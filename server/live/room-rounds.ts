@@ -96,7 +96,7 @@ export class RoomRounds {
   playedLastBy(seatId: SeatId): Round | null {
     const atMs = (round: Round) => round.players.get(seatId)?.lastStepAtMs ?? 0
     const last = [...this.all].sort((a, b) => atMs(b) - atMs(a))[0]
-    return last !== undefined && last.players.has(seatId) ? last : null
+    return last?.players.has(seatId) ? last : null
   }
 
   /** Are the rounds that are held the first of these? Their pace and their clock aside, which a take-home room sets. */

@@ -38,7 +38,7 @@ export class Rooms {
         // A deadline is a day on the calendar: it does not move.
         if (round.clock.phase !== 'running' || round.settings.pace === 'alone') continue
         const lastEventAtMs = each.held.find(({ roundId }) => roundId === round.id)?.lastEventAtMs ?? 0
-        const fromMs = Math.max(lastAliveMs, lastEventAtMs, lastStepMs(round))
+        const fromMs = Math.max(lastAliveMs, lastEventAtMs, lastSignOfLifeMs(room, round))
         // A clock that was set back while the server was away gives a negative time, which puts the round right all the same.
         await room.changeClock(round.id, { kind: 'outage', fromMs, toMs: this.#parts.nowMs() })
       }
@@ -129,8 +129,11 @@ export class Rooms {
   }
 }
 
-function lastStepMs(round: Round): number {
+/** When something was last stored of this room: a step, a nudge, somebody who came in. Then the server was not away. */
+function lastSignOfLifeMs({ seats }: LiveRoom, { players, nudges }: Round): number {
   let lastMs = 0
-  for (const player of round.players.values()) lastMs = Math.max(lastMs, player.lastStepAtMs ?? 0)
+  for (const { lastStepAtMs } of players.values()) lastMs = Math.max(lastMs, lastStepAtMs ?? 0)
+  for (const given of nudges.values()) lastMs = Math.max(lastMs, given.at(-1)?.atMs ?? 0)
+  for (const { joinedAtMs } of seats.values()) lastMs = Math.max(lastMs, joinedAtMs)
   return lastMs
 }

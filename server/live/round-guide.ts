@@ -147,7 +147,7 @@ export async function guideFor(round: Round, parts: GuideParts): Promise<Guide |
       guide.stop()
     })
     guide.follow(round)
-    pause(GUIDE_WAIT_MS).then(() => {
+    void pause(GUIDE_WAIT_MS).then(() => {
       guide.stop()
       resolve(guide.of(round.id))
     })

@@ -17,7 +17,8 @@ type ShelfParts = {
   readonly nowMs: () => number
   readonly newId: () => string
 }
-type Kept<T> = { readonly teacherId: TeacherId; readonly value: T }
+/** `keptAtMs`: when it was put by first, which gives the order. */
+type Kept<T> = { readonly teacherId: TeacherId; readonly value: T; readonly keptAtMs: number }
 
 export class TeacherShelf {
   readonly #parts: ShelfParts
@@ -32,8 +33,8 @@ export class TeacherShelf {
 
   async restore(): Promise<void> {
     const { plans, rosters } = await this.#parts.record.loadShelf()
-    for (const { planId, teacherId, plan } of plans) this.#plans.set(planId, { teacherId, value: plan })
-    for (const { rosterId, teacherId, roster } of rosters) this.#rosters.set(rosterId, { teacherId, value: roster })
+    for (const { planId, plan, ...kept } of plans) this.#plans.set(planId, { ...kept, value: plan })
+    for (const { rosterId, roster, ...kept } of rosters) this.#rosters.set(rosterId, { ...kept, value: roster })
   }
 
   of(teacherId: TeacherId): Shelf {
@@ -50,12 +51,12 @@ export class TeacherShelf {
 
   /** @param planId null puts a new one by @returns its identifier */
   keepPlan(teacherId: TeacherId, planId: string | null, plan: LessonPlan): Promise<Result<string, Refusal>> {
-    return this.#keep(this.#plans, teacherId, planId, plan, (id) => ({
+    return this.#keep(this.#plans, teacherId, planId, plan, (id, atMs) => ({
       kind: 'plan-kept',
       planId: id,
       teacherId,
       plan,
-      atMs: this.#parts.nowMs(),
+      atMs,
     }))
   }
 
@@ -65,12 +66,12 @@ export class TeacherShelf {
 
   /** @param rosterId null puts a new one by @returns its identifier */
   keepRoster(teacherId: TeacherId, rosterId: string | null, roster: ClassRoster): Promise<Result<string, Refusal>> {
-    return this.#keep(this.#rosters, teacherId, rosterId, roster, (id) => ({
+    return this.#keep(this.#rosters, teacherId, rosterId, roster, (id, atMs) => ({
       kind: 'roster-kept',
       rosterId: id,
       teacherId,
       roster,
-      atMs: this.#parts.nowMs(),
+      atMs,
     }))
   }
 
@@ -84,17 +85,18 @@ export class TeacherShelf {
     teacherId: TeacherId,
     knownId: string | null,
     value: T,
-    entry: (id: string) => Entry,
+    entry: (id: string, atMs: number) => Entry,
   ): Promise<Result<string, Refusal>> {
     if (knownId !== null && all.get(knownId)?.teacherId !== teacherId) return err({ code: 'shelf/not-yours' })
     if (knownId === null && ofTeacher(all, teacherId).length + this.#nOnTheirWay(all, teacherId) >= SHELF_MAX)
       return err({ code: 'shelf/full', max: SHELF_MAX })
     const id = knownId ?? this.#parts.newId()
+    const keptAtMs = all.get(id)?.keptAtMs ?? this.#parts.nowMs()
     const onItsWay = { to: all, teacherId }
     if (knownId === null) this.#onTheirWay.add(onItsWay)
-    const stored = await this.#write(entry(id)).finally(() => this.#onTheirWay.delete(onItsWay))
+    const stored = await this.#write(entry(id, keptAtMs)).finally(() => this.#onTheirWay.delete(onItsWay))
     if (!stored.ok) return stored
-    all.set(id, { teacherId, value })
+    all.set(id, { teacherId, value, keptAtMs })
     return ok(id)
   }
 
@@ -126,5 +128,7 @@ export class TeacherShelf {
 }
 
 function ofTeacher<T>(all: ReadonlyMap<string, Kept<T>>, teacherId: TeacherId): [string, Kept<T>][] {
-  return [...all].filter(([, kept]) => kept.teacherId === teacherId)
+  const own = [...all].filter(([, kept]) => kept.teacherId === teacherId)
+  // As the record has them: two that were put by within one millisecond stand alike before and after a restart.
+  return own.sort(([a, first], [b, second]) => first.keptAtMs - second.keptAtMs || (a < b ? -1 : 1))
 }

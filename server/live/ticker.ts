@@ -4,7 +4,6 @@
  */
 
 import type { SeatId } from '../../engine/contest/ids.ts'
-import type { Round } from '../../engine/contest/round-state.ts'
 import { boardGroup, type Connection, deskGroup, homeGroup, type LiveServer } from './connection.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { LiveParts } from './parts.ts'
@@ -34,12 +33,7 @@ export function startTicker(live: LiveServer, rooms: Rooms, standstills: Standst
       if (index++ % SLICES !== slice) continue
       if (room.round?.clock.phase === 'running') isAnyRunning = true
       try {
-        if (record.saving) {
-          for (const round of room.heldRounds) {
-            // Its clock may say too little yet.
-            if (!standstills.isUnsettled(round.id)) endWhenTimeIsUp(room, round, nowMs())
-          }
-        }
+        if (record.saving) endRoundsWhoseTimeIsUp(room, standstills, nowMs())
         tellRoom(live, rooms, room, parts, readers)
       } catch (fault) {
         // A fault of ours in one room must not reach the others.
@@ -63,10 +57,14 @@ export function startTicker(live: LiveServer, rooms: Rooms, standstills: Standst
   }
 }
 
-function endWhenTimeIsUp(room: LiveRoom, round: Round, nowMs: number): void {
-  if (round.clock.phase !== 'running' || round.clock.endsAtMs === null || nowMs < round.clock.endsAtMs) return
-  // Asking again while the first wish is being stored finds it done; see RoomRound.change.
-  void room.changeClock(round.id, { kind: 'ended', atMs: round.clock.endsAtMs, reason: 'time' })
+function endRoundsWhoseTimeIsUp(room: LiveRoom, standstills: Standstills, nowMs: number): void {
+  for (const { id, clock } of room.heldRounds) {
+    if (clock.phase !== 'running' || clock.endsAtMs === null || nowMs < clock.endsAtMs) continue
+    // Its clock may say too little yet.
+    if (standstills.isUnsettled(id)) continue
+    // Asking again while the first wish is being stored finds it done; see RoomRound.change.
+    void room.changeClock(id, { kind: 'ended', atMs: clock.endsAtMs, reason: 'time' })
+  }
 }
 
 function tellRoom(live: LiveServer, rooms: Rooms, room: LiveRoom, parts: LiveParts, readers: Readers): void {

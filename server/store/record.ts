@@ -148,10 +148,10 @@ export type RoundOnRecord = {
   isVoid: boolean
 }
 
-/** Everything that all teachers have put by. */
+/** Everything that all teachers have put by. `keptAtMs`: when it was put by first; a change leaves it. */
 export type StoredShelf = {
-  plans: readonly { planId: string; teacherId: TeacherId; plan: LessonPlan }[]
-  rosters: readonly { rosterId: string; teacherId: TeacherId; roster: ClassRoster }[]
+  plans: readonly { planId: string; teacherId: TeacherId; plan: LessonPlan; keptAtMs: number }[]
+  rosters: readonly { rosterId: string; teacherId: TeacherId; roster: ClassRoster; keptAtMs: number }[]
 }
 
 export type StoredRoom = {

@@ -234,11 +234,11 @@ function statements(database: Database.Database) {
       'INSERT INTO handed_in (round_id, seat_id, try_number, steps, at_ms) VALUES (?, ?, ?, ?, ?) ON CONFLICT (round_id, seat_id) DO UPDATE SET try_number = excluded.try_number, steps = excluded.steps, at_ms = excluded.at_ms',
     ),
     keepPlan: of(
-      'INSERT INTO lesson_plan (id, teacher_id, plan, kept_ms) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET plan = excluded.plan, kept_ms = excluded.kept_ms WHERE lesson_plan.teacher_id = excluded.teacher_id',
+      'INSERT INTO lesson_plan (id, teacher_id, plan, kept_ms) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET plan = excluded.plan WHERE lesson_plan.teacher_id = excluded.teacher_id',
     ),
     removePlan: of('DELETE FROM lesson_plan WHERE id = ? AND teacher_id = ?'),
     keepRoster: of(
-      'INSERT INTO class_roster (id, teacher_id, roster, kept_ms) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET roster = excluded.roster, kept_ms = excluded.kept_ms WHERE class_roster.teacher_id = excluded.teacher_id',
+      'INSERT INTO class_roster (id, teacher_id, roster, kept_ms) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET roster = excluded.roster WHERE class_roster.teacher_id = excluded.teacher_id',
     ),
     removeRoster: of('DELETE FROM class_roster WHERE id = ? AND teacher_id = ?'),
     renameSeat: of('UPDATE seat SET name = ? WHERE id = ? AND removed_ms IS NULL'),

@@ -53,8 +53,8 @@ type StepRow = {
 }
 type NudgeRow = { seat_id: string; try_number: number; after_steps: number; nudge: string; at_ms: number }
 type HandedInRow = { seat_id: string; try_number: number; steps: string }
-type PlanRow = { id: string; teacher_id: string; plan: string }
-type RosterRow = { id: string; teacher_id: string; roster: string }
+type PlanRow = { id: string; teacher_id: string; plan: string; kept_ms: number }
+type RosterRow = { id: string; teacher_id: string; roster: string; kept_ms: number }
 
 export type Reader = {
   openRooms(): StoredRoom[]
@@ -73,8 +73,8 @@ export function makeReader(database: Database.Database): Reader {
   const lastEvent = of('SELECT event FROM clock_event WHERE round_id = ? ORDER BY ordinal DESC LIMIT 1')
   const nudges = of('SELECT seat_id, try_number, after_steps, nudge, at_ms FROM nudge WHERE round_id = ? ORDER BY key')
   const handedIn = of('SELECT seat_id, try_number, steps FROM handed_in WHERE round_id = ? ORDER BY seat_id')
-  const plans = of('SELECT id, teacher_id, plan FROM lesson_plan ORDER BY kept_ms, id')
-  const rosters = of('SELECT id, teacher_id, roster FROM class_roster ORDER BY kept_ms, id')
+  const plans = of('SELECT id, teacher_id, plan, kept_ms FROM lesson_plan ORDER BY kept_ms, id')
+  const rosters = of('SELECT id, teacher_id, roster, kept_ms FROM class_roster ORDER BY kept_ms, id')
   const events = of('SELECT event, at_ms FROM clock_event WHERE round_id = ? ORDER BY ordinal')
   const tries = of(
     'SELECT seat_id, number, late, kept, written, opened_ms FROM try WHERE round_id = ? ORDER BY seat_id, number',
@@ -174,11 +174,13 @@ export function makeReader(database: Database.Database): Reader {
           planId: row.id,
           teacherId: row.teacher_id as TeacherId,
           plan: JSON.parse(row.plan) as LessonPlan,
+          keptAtMs: row.kept_ms,
         })),
         rosters: (rosters.all() as RosterRow[]).map((row) => ({
           rosterId: row.id,
           teacherId: row.teacher_id as TeacherId,
           roster: JSON.parse(row.roster) as ClassRoster,
+          keptAtMs: row.kept_ms,
         })),
       }
     },

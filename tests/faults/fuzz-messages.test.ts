@@ -9,8 +9,10 @@ import { connect as connectTcp } from 'node:net'
 import fc from 'fast-check'
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import { FROM_BROWSER, type MessageName } from '../../engine/wire/from-browser.ts'
+import { MESSAGE_BYTES_MAX } from '../../engine/wire/limits.ts'
 import { SOCKET_PATH } from '../../engine/wire/places.ts'
 import { TestDisk } from '../server/support/a-disk.ts'
+import { aPlan, aRoster, rosterAtDoor } from '../server/support/a-roster.ts'
 import { aServer, type TestServer } from '../server/support/a-server.ts'
 import { expectSameAfterRestart } from '../server/support/after-restart.ts'
 import {
@@ -72,6 +74,8 @@ const NASTY = [
 let disk: TestDisk
 let server: TestServer
 let session: string
+let planId: string
+let rosterId: string
 let klass: { teacher: Teacher; ada: Student; bo: Student; roundId: string }
 const uncaught: unknown[] = []
 const note = (fault: unknown) => uncaught.push(fault)
@@ -99,6 +103,12 @@ async function aRunningClass(): Promise<typeof klass> {
   const [ada, bo] = [await aStudent(server, teacher.code, 'Ada'), await aStudent(server, teacher.code, 'Bo')]
   const roundId = await startRound(server, teacher)
   await ada.turn(roundId, 0, ['R', 'U'])
+  rosterId = await rosterAtDoor(teacher, ['Di'])
+  await mustAsk(teacher.client, 'room:entry', {
+    roomId: teacher.roomId,
+    entry: { names: 'typed', rosterId: null, approve: false },
+  })
+  planId = (await mustAsk(teacher.client, 'plan:keep', { planId: null, plan: aPlan({}, {}) as never })).planId
   return { teacher, ada, bo, roundId }
 }
 
@@ -133,8 +143,53 @@ function honest(name: MessageName): Record<string, unknown> {
     number: 2,
     addedMs: 60_000,
     settings: { ...teacher.view().settings, cases: null },
+    pupilId: 'pupil-ada',
+    moves: true,
+    kept: true,
+    written: false,
+    ready: true,
+    entry: { names: 'typed', rosterId: null, approve: false },
+    plan: aPlan({}, {}),
+    planId,
+    roster: aRoster(['Ada', 'Bo']),
+    rosterId,
+    rounds: [{ ...teacher.view().settings, cases: null }],
+    deadlineMs: Date.now() + 86_400_000,
+    knockId: 'nobody',
+    letIn: true,
+    to: 'all',
+    nudge: { kind: 'point', piece: 'UF' },
+    at: name === 'room:plan-at' ? 1 : { at: 1, chosen: 0, pointer: 'DFR' },
   }
-  return Object.fromEntries(Object.keys(FROM_BROWSER[name].shape).map((key) => [key, values[key]]))
+  if (name === 'show:whole') {
+    const start = teacher.view().round?.start
+    values.shown = { kind: 'cube', title: 'Look', start, baseColour: 'white', turns: ['R', "U'"] }
+  }
+  const honestly = Object.fromEntries(Object.keys(FROM_BROWSER[name].shape).map((key) => [key, values[key]]))
+  for (const [key, value] of Object.entries(honestly)) if (value === undefined) throw new Error(`${name} has ${key}`)
+  return honestly
+}
+
+/** Something wrong in a place further in: one field of one of the objects or lists inside. */
+function wrongInside(honestly: Record<string, unknown>, any: fc.Arbitrary<string>): fc.Arbitrary<string> | null {
+  const places: (string | number)[][] = []
+  const walk = (value: unknown, place: (string | number)[]) => {
+    if (typeof value !== 'object' || value === null) return
+    for (const [key, each] of Object.entries(value)) {
+      if (place.length > 0) places.push([...place, Array.isArray(value) ? Number(key) : key])
+      walk(each, [...place, Array.isArray(value) ? Number(key) : key])
+    }
+  }
+  walk(honestly, [])
+  if (places.length === 0) return null
+  const MARK = 'replaced-here'
+  return fc.tuple(fc.constantFrom(...places), any).map(([place, wrong]) => {
+    const copy = structuredClone(honestly)
+    let inner = copy as Record<string | number, unknown>
+    for (const key of place.slice(0, -1)) inner = inner[key] as typeof inner
+    inner[place[place.length - 1]] = MARK
+    return JSON.stringify(copy).replace(`"${MARK}"`, () => wrong)
+  })
 }
 
 /** The honest payload with something wrong in it, as JSON text. */
@@ -161,7 +216,17 @@ function mutated(honestly: Record<string, unknown>): fc.Arbitrary<string> {
     return text(rest)
   })
   const several = fc.tuple(any, any).map(([a, b]) => `${a},${b}`)
-  return fc.oneof(oneWrong, oneWrong, oneWrong, oneMore, oneLess, any, several, fc.constant(''))
+  const inside = wrongInside(honestly, any)
+  return fc.oneof(
+    oneWrong,
+    oneWrong,
+    ...(inside === null ? [oneWrong] : [inside, inside]),
+    oneMore,
+    oneLess,
+    any,
+    several,
+    fc.constant(''),
+  )
 }
 
 const stored = () => disk.asked.filter((entry) => entry.kind !== 'alive').length
@@ -173,7 +238,7 @@ describe.each(SPEAKERS)('messages of a %s', (speaker) => {
     for (const [index, name] of (Object.keys(FROM_BROWSER) as MessageName[]).entries()) {
       const page = await aPage(speaker)
       const payloads = fc.sample(mutated(honest(name)), { seed: SEED + index, numRuns: MUTATIONS_PER_MESSAGE })
-      for (const payload of payloads.filter((each) => each.length < 4_000)) {
+      for (const payload of payloads.filter((each) => each.length < MESSAGE_BYTES_MAX)) {
         const nBefore = stored()
         const answer = await page.ask(name, payload)
         if (answer.ok) continue

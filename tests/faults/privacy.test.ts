@@ -4,7 +4,17 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:f
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { aStudent, ask, aTeacher, connect, mustAsk, sendEverybodyHome, until } from '../server/support/people.ts'
+import { aRoster, rosterAtDoor, sendable } from '../server/support/a-roster.ts'
+import {
+  aStudent,
+  ask,
+  aTeacher,
+  atTheDoor,
+  connect,
+  mustAsk,
+  sendEverybodyHome,
+  until,
+} from '../server/support/people.ts'
 import { aProcess, type ServerProcess } from './support/a-process.ts'
 
 let dataDir: string
@@ -64,6 +74,30 @@ test('[PR2] a removed or replaced name is nowhere in the data folder within seco
   await mustAsk(teacher.client, 'seat:rename', { roomId, seatId: bo.view().me.seatId, name: 'Kind' })
   await until('both are gone', () => filesWith('Canary').length === 0, 15_000)
   expect(filesWith('Kind')).not.toEqual([])
+})
+
+test('[PR5] the names of a removed or changed roster are nowhere in the data folder within seconds; a seat that took one keeps it', async () => {
+  server = await aProcess({ DATA_DIR: join(dataDir, 'data') })
+  const teacher = await aTeacher(server)
+  const { client, code } = teacher
+  const removed = await rosterAtDoor(teacher, ['Canaryada', 'Canarybo'])
+  const roster = (names: string[]) => sendable(aRoster(names, 'Canaryclass'))
+  const { rosterId } = await mustAsk(client, 'roster:keep', { rosterId: null, roster: roster(['Canarycy', 'Di']) })
+  const student = await atTheDoor(server, code, { pupilId: 'pupil-canarybo' })
+  expect(student.seated()).not.toBeNull()
+  expect(filesWith('Canarycy')).not.toEqual([])
+  await mustAsk(client, 'roster:keep', { rosterId, roster: { title: '', pupils: [{ pupilId: 'p2', name: 'Di' }] } })
+  await mustAsk(client, 'roster:remove', { rosterId: removed })
+  // The seat is the room's: its name goes with the seat, or a day after the room.
+  await until(
+    'all but the seat have lost them',
+    () => {
+      const gone = ['Canaryada', 'Canarycy', 'Canaryclass'].flatMap((name) => filesWith(name))
+      return gone.length === 0 && filesWith('Canarybo').length > 0
+    },
+    15_000,
+  )
+  expect(filesWith('Di')).not.toEqual([])
 })
 
 test.runIf(process.platform !== 'win32')('[PR3] nobody else on the machine may look into the data folder', async () => {

@@ -304,7 +304,9 @@ describe('another device', () => {
     expect(gone).toEqual(['taken-over'])
     expect(await ada.turn(roundId, 4, ['L'])).toMatchObject({ error: { code: 'seat/none' } })
     // The old secret opens nothing, after a restart neither.
-    expect(await ask(connect(server), 'seat:resume', { token: ada.token })).toMatchObject({ error: { code: 'seat/gone' } })
+    expect(await ask(connect(server), 'seat:resume', { token: ada.token })).toMatchObject({
+      error: { code: 'seat/gone' },
+    })
     expect(teacher.view().seats).toHaveLength(1)
     await expectSameAfterRestart(server, teacher, [moved.wish.token!, ada.token])
   })

@@ -77,7 +77,12 @@ describe('nudges', () => {
   test('[NU4] are refused where nobody plays, for another round, and for nobody', async () => {
     const { teacher, ada, roundId } = await aClass()
     const { client, roomId } = teacher
-    const other = await ask(client, 'nudge:send', { roomId, roundId: 'other' as typeof roundId, to: 'all', nudge: WORDS })
+    const other = await ask(client, 'nudge:send', {
+      roomId,
+      roundId: 'other' as typeof roundId,
+      to: 'all',
+      nudge: WORDS,
+    })
     expect(other).toMatchObject({ error: { code: 'contest/no-such-round' } })
     const nobody = await send(teacher, ['nobody' as SeatId], WORDS)
     expect(nobody).toMatchObject({ error: { code: 'room/no-such-seat' } })

@@ -86,7 +86,9 @@ describe('real cubes', () => {
     const ada = await aStudent(server, teacher.code, 'Ada')
     const { roundId } = await mustAsk(client, 'round:deal', { roomId, number: 1 })
     expect(await ask(client, 'round:deal', { roomId, number: 2 })).toMatchObject({ error: { code: 'room/round-open' } })
-    expect(await ask(client, 'round:pause', { roomId, roundId })).toMatchObject({ error: { code: 'contest/wrong-phase' } })
+    expect(await ask(client, 'round:pause', { roomId, roundId })).toMatchObject({
+      error: { code: 'contest/wrong-phase' },
+    })
     await until('it is there', () => teacher.view().round?.id === roundId && teacher.view().par !== null)
     await expectSameAfterRestart(server, teacher, [ada.token])
     await mustAsk(client, 'round:void', { roomId, roundId })
@@ -107,22 +109,25 @@ describe('real cubes', () => {
     expect(teacher.view().nRounds).toBe(1)
   })
 
-  test.each(['real', 'either'] as const)('[HC2] cube "%s": the setup brings a solved cube to the start, and was told what it must not give away', async (cube) => {
-    const asked: (RoundSecrets | undefined)[] = []
-    server = await aServer({ search: withSetups(asked) })
-    const teacher = await aTeacher(server, { ...REAL, cube })
-    const ada = await aStudent(server, teacher.code, 'Ada')
-    await mustAsk(teacher.client, 'round:deal', { roomId: teacher.roomId, number: 1 })
-    const setup = await until('Ada has the setup', () => ada.view().setup)
-    const { round, par } = await until('the desk has it', () => teacher.view().setup !== null && teacher.view())
-    expect(formatStickers(afterTurns(solvedCube(), setup.map(turnOf)))).toBe(round?.start)
-    expect(teacher.view().setup).toEqual({ kind: 'turns', turns: setup })
-    const start = parseStickers(round?.start ?? '')
-    if (!start.ok) throw new Error('a start')
-    expect(asked).toEqual([{ to: 5, parTurns: par?.turns, lessonWay: lessonWay(start.value, { from: 5, to: 5 }) }])
-    const again = await aReturningStudent(server, ada.token)
-    expect(again.view().setup).toEqual(setup)
-  })
+  test.each(['real', 'either'] as const)(
+    '[HC2] cube "%s": the setup brings a solved cube to the start, and was told what it must not give away',
+    async (cube) => {
+      const asked: (RoundSecrets | undefined)[] = []
+      server = await aServer({ search: withSetups(asked) })
+      const teacher = await aTeacher(server, { ...REAL, cube })
+      const ada = await aStudent(server, teacher.code, 'Ada')
+      await mustAsk(teacher.client, 'round:deal', { roomId: teacher.roomId, number: 1 })
+      const setup = await until('Ada has the setup', () => ada.view().setup)
+      const { round, par } = await until('the desk has it', () => teacher.view().setup !== null && teacher.view())
+      expect(formatStickers(afterTurns(solvedCube(), setup.map(turnOf)))).toBe(round?.start)
+      expect(teacher.view().setup).toEqual({ kind: 'turns', turns: setup })
+      const start = parseStickers(round?.start ?? '')
+      if (!start.ok) throw new Error('a start')
+      expect(asked).toEqual([{ to: 5, parTurns: par?.turns, lessonWay: lessonWay(start.value, { from: 5, to: 5 }) }])
+      const again = await aReturningStudent(server, ada.token)
+      expect(again.view().setup).toEqual(setup)
+    },
+  )
 
   test('[HC2] where the cube is on the screen no setup is looked for or sent', async () => {
     const asked: (RoundSecrets | undefined)[] = []

@@ -7,8 +7,8 @@ import { rankBoard } from '../../engine/contest/rank-board.ts'
 import { type StepName, stepName } from '../../engine/contest/steps.ts'
 import { parseStickers } from '../../engine/cube/stickers.ts'
 import { lessonWay } from '../../engine/method/lesson-way.ts'
-import { hashSecret } from '../../server/secrets.ts'
 import type { StageSpan } from '../../engine/method/stages.ts'
+import { hashSecret } from '../../server/secrets.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
 import {
@@ -103,7 +103,9 @@ describe('a review', () => {
     const { teacher, roundId } = await aPlayedRound()
     await until('the board is told', () => teacher.view().lanes.some(({ notes }) => notes?.turnsAfterEnd != null))
     const board = rankBoard(teacher.view().lanes, 'ended').map(({ name }) => name)
-    const counted = (await reviewOf(teacher, roundId)).solutions.flatMap(({ name, afterEnd }) => (afterEnd ? [] : [name]))
+    const counted = (await reviewOf(teacher, roundId)).solutions.flatMap(({ name, afterEnd }) =>
+      afterEnd ? [] : [name],
+    )
     expect(counted).toEqual(board.filter((name) => counted.includes(name)))
   })
 
@@ -134,7 +136,7 @@ describe('a review', () => {
     expect(await reviewOf(teacher, roundId)).toEqual(before)
   })
 
-  test("[RV3] only the teacher of the room gets it, and only of its own rounds", async () => {
+  test('[RV3] only the teacher of the room gets it, and only of its own rounds', async () => {
     const { teacher, roundId, students } = await aPlayedRound()
     const { roomId } = teacher
     const token = 'another-session-of-another-teacher'

@@ -54,7 +54,8 @@ const keepRoster = (client: Client, names: string[], rosterId: string | null = n
   ask(client, 'roster:keep', { rosterId, roster: sendable(aRoster(names)) })
 const planOf = (first: Partial<RoundSettings> = {}, second: Partial<RoundSettings> = {}) =>
   aPlan(first, second) as Parameters<typeof keepPlan>[1]
-const keepPlan = (client: Client, plan: never, planId: string | null = null) => ask(client, 'plan:keep', { planId, plan })
+const keepPlan = (client: Client, plan: never, planId: string | null = null) =>
+  ask(client, 'plan:keep', { planId, plan })
 async function keptId(asked: Promise<unknown>): Promise<string> {
   const answer = (await asked) as { ok: boolean; value: { planId?: string; rosterId?: string } }
   expect(answer.ok).toBe(true)
@@ -86,7 +87,7 @@ describe('the shelf', () => {
     expect(await shelfAt(teacher)).toEqual(shelf)
   })
 
-  test("[SF2] another teacher neither sees nor changes nor removes it, nor has it at a door", async () => {
+  test('[SF2] another teacher neither sees nor changes nor removes it, nor has it at a door', async () => {
     const teacher = await aTeacher(server)
     const planId = await keptId(keepPlan(teacher.client, planOf()))
     const rosterId = await keptId(keepRoster(teacher.client, ['Ada']))
@@ -146,13 +147,13 @@ describe('the shelf', () => {
 describe('a plan in a room', () => {
   const FIRST = { from: 5, to: 5, timeLimitMs: 120_000 } as const
   const SECOND = { from: 6, to: 6, hints: 2 } as const
-  const usePlan = ({ client, roomId }: Teacher, plan: never | null) => ask(client, 'room:use-plan', { roomId, plan })
+  const playPlan = ({ client, roomId }: Teacher, plan: never | null) => ask(client, 'room:use-plan', { roomId, plan })
   const goTo = ({ client, roomId }: Teacher, at: number) => ask(client, 'room:plan-at', { roomId, at })
 
   test("[SF4] where the class comes to a round its settings are the next round's; other parts leave them", async () => {
     const teacher = await aTeacher(server)
     const before = teacher.view().settings
-    expect(await usePlan(teacher, planOf(FIRST, SECOND))).toMatchObject({ ok: true })
+    expect(await playPlan(teacher, planOf(FIRST, SECOND))).toMatchObject({ ok: true })
     await until('the plan is there', () => teacher.view().plan?.at === 0)
     expect(teacher.view().settings).toEqual(before)
     await goTo(teacher, 1)
@@ -169,7 +170,7 @@ describe('a plan in a room', () => {
     expect(teacher.view().settings).toEqual(settingsWith(SECOND))
     await expectSameAfterRestart(server, teacher, [])
     await mustAsk(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })
-    expect(await usePlan(teacher, null)).toMatchObject({ ok: true })
+    expect(await playPlan(teacher, null)).toMatchObject({ ok: true })
     await until('it is put away', () => teacher.view().plan === null)
     expect(teacher.view().settings).toEqual(settingsWith(SECOND))
     await expectSameAfterRestart(server, teacher, [])
@@ -179,7 +180,7 @@ describe('a plan in a room', () => {
     const teacher = await aTeacher(server)
     const none = { ok: false, error: { code: 'room/no-such-part' } }
     expect(await goTo(teacher, 0)).toEqual(none)
-    await usePlan(teacher, planOf())
+    await playPlan(teacher, planOf())
     expect(await goTo(teacher, 4)).toEqual(none)
     await until('the plan is there', () => teacher.view().plan?.at === 0)
   })
@@ -187,7 +188,7 @@ describe('a plan in a room', () => {
   test('[SF5] a round that leaves no start to deal is refused, and the class stays where it was', async () => {
     const teacher = await aTeacher(server)
     const impossible = { from: 4, to: 4, parFrom: 29, parTo: 30 } as const
-    await usePlan(teacher, planOf(FIRST, impossible))
+    await playPlan(teacher, planOf(FIRST, impossible))
     await goTo(teacher, 1)
     await until('the first round', () => teacher.view().plan?.at === 1)
     const { plan, settings } = teacher.view()
@@ -196,7 +197,7 @@ describe('a plan in a room', () => {
     expect([desk.plan, desk.settings]).toEqual([plan, settings])
     // Also where a plan begins with it.
     const beginsSo = { title: '', parts: aPlan(impossible, {}).parts.slice(1) } as never
-    expect(await usePlan(teacher, beginsSo)).toEqual({ ok: false, error: { code: 'room/no-such-start' } })
+    expect(await playPlan(teacher, beginsSo)).toEqual({ ok: false, error: { code: 'room/no-such-start' } })
     const again = await mustAsk(teacher.client, 'room:watch', { roomId: teacher.roomId })
     expect(again.desk.plan).toEqual(plan)
     await expectSameAfterRestart(server, teacher, [])
@@ -209,7 +210,7 @@ describe('a plan in a room', () => {
     const viewer = connect(server)
     heard.push(await mustAsk(viewer, 'viewer:enter', { key: teacher.viewerKey }))
     for (const client of [ada.client, viewer]) client.onAny((_, message) => heard.push(message))
-    await usePlan(teacher, { ...(planOf() as object), title: 'Canary' } as never)
+    await playPlan(teacher, { ...(planOf() as object), title: 'Canary' } as never)
     await mustAsk(teacher.client, 'seat:rename', { roomId: teacher.roomId, seatId: ada.view().me.seatId, name: 'Eve' })
     await until('they were told of the name', () => ada.view().me.name === 'Eve')
     expect(JSON.stringify(heard)).not.toContain('Canary')

@@ -28,7 +28,13 @@ afterEach(async () => {
 })
 
 const SOLVED = 'UUUUUUUUURRRRRRRRRFFFFFFFFFDDDDDDDDDLLLLLLLLLBBBBBBBBB'
-const CUBE: Shown = { kind: 'cube', title: 'The trigger', start: SOLVED, baseColour: 'white', turns: ['R', 'U', "R'", "U'"] }
+const CUBE: Shown = {
+  kind: 'cube',
+  title: 'The trigger',
+  start: SOLVED,
+  baseColour: 'white',
+  turns: ['R', 'U', "R'", "U'"],
+}
 const REVIEW: Shown = {
   kind: 'review',
   roundNumber: 1,
@@ -45,7 +51,8 @@ const AT = { at: 0, chosen: 0, pointer: null }
 type Sendable = Extract<Parameters<typeof ask<'show:whole'>>[2]['shown'], object>
 const show = ({ client, roomId }: Pick<Teacher, 'client' | 'roomId'>, shown: Shown | null, at: ShowingAt = AT) =>
   ask(client, 'show:whole', { roomId, shown: shown as Sendable | null, at })
-const goTo = ({ client, roomId }: Pick<Teacher, 'client' | 'roomId'>, at: ShowingAt) => ask(client, 'show:at', { roomId, at })
+const goTo = ({ client, roomId }: Pick<Teacher, 'client' | 'roomId'>, at: ShowingAt) =>
+  ask(client, 'show:at', { roomId, at })
 
 async function aClass() {
   const teacher = await aTeacher(server)
@@ -110,8 +117,12 @@ describe('a showing', () => {
     const viewer = connect(server)
     await mustAsk(viewer, 'viewer:enter', { key: teacher.viewerKey })
     for (const client of [ada.client, viewer, connect(server)] as Client[]) {
-      expect(await show({ client, roomId: teacher.roomId }, CUBE)).toMatchObject({ error: { code: 'desk/not-signed-in' } })
-      expect(await goTo({ client, roomId: teacher.roomId }, AT)).toMatchObject({ error: { code: 'desk/not-signed-in' } })
+      expect(await show({ client, roomId: teacher.roomId }, CUBE)).toMatchObject({
+        error: { code: 'desk/not-signed-in' },
+      })
+      expect(await goTo({ client, roomId: teacher.roomId }, AT)).toMatchObject({
+        error: { code: 'desk/not-signed-in' },
+      })
     }
     expect(board().showing).toBeNull()
   })

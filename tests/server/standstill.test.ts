@@ -27,6 +27,8 @@ afterEach(async () => {
 })
 
 const HOURS = 3_600_000
+/** Two clocks that are read one after the other. */
+const A_LITTLE_MS = 100
 const nowMs = () => Date.now() + server.aheadMs()
 /** Long enough for some ticks. */
 const aWhile = (ms = 100) => new Promise((resolve) => setTimeout(resolve, ms))
@@ -106,7 +108,7 @@ describe.each(['frozen', 'asleep'] as const)('%s for a while', (how) => {
     const ends = endOf(await clockWhen(teacher, isRunning))
     server.standStill(HOURS, how)
     const clock = await clockWhen(teacher, (now) => endOf(now) > ends)
-    expect(endOf(clock) - ends).toBeGreaterThanOrEqual(HOURS)
+    expect(endOf(clock) - ends).toBeGreaterThan(HOURS - A_LITTLE_MS)
     expect(endOf(clock) - ends).toBeLessThan(HOURS + 2_000)
     const played = playedMs(clock, nowMs())
     expect(played).toBeGreaterThanOrEqual(20_000)
@@ -206,5 +208,5 @@ test('[RO14] when the clock has leapt, pages are made to come back, and with it 
   await until('the page lost its connection', () => lost.length === 1)
   await until('and came back by itself', () => ada.client.connected)
   const { serverMs } = await mustAsk(ada.client, 'clock:ask', {})
-  expect(serverMs - Date.now()).toBeGreaterThanOrEqual(2 * HOURS)
+  expect(serverMs - Date.now()).toBeGreaterThan(2 * HOURS - A_LITTLE_MS)
 })

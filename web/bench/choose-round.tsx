@@ -17,13 +17,14 @@ import { Sign } from '../ui/signs.tsx'
 import type { BenchFace } from './bench-face.ts'
 import type { FaceProps } from './bench-props.ts'
 import styles from './choose-round.module.css'
-import { nextToPlay, roundIsOver, roundState } from './round-list.ts'
+import { nextToPlay, roundIsOver, roundState, withOwnBest } from './round-list.ts'
 
 type ChooseRoundProps = FaceProps & { readonly face: Extract<BenchFace, { kind: 'rounds' }> }
 
 export function ChooseRound({ face: { view }, live, acts, liked, onOpenLook, onChoose, seeShowing }: ChooseRoundProps) {
   const { t, i18n } = useTranslation()
-  const { rounds, room, me } = view
+  const { room, me } = view
+  const rounds = withOwnBest(view)
   const choose = async (id: RoundId) => {
     // Told even when it is the one at hand: else the server goes on to the next as soon as its goal is reached.
     await acts.chooseRound(id)
@@ -107,7 +108,9 @@ function Row({ round, begun, isNext, marks, onPlay }: RowProps) {
         <b>{words.title}</b>
         <span className={styles.came}>
           {state === 'reached' && <Sign of="reached" className={styles.flag} />}
-          {state === 'reached' ? t('bench:reached.title', { count: bestTurns ?? 0 }) : t(`bench:rounds.state.${state}`)}
+          {state === 'reached'
+            ? t('bench:reached.title', { count: bestTurns ?? 0 })
+            : t(`bench:rounds.state.${roundIsOver(round) ? 'over' : state}`)}
         </span>
       </span>
       <span className={styles.go}>

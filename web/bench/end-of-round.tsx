@@ -6,6 +6,7 @@ import { nStagesIn, PARTS_PER_STAGE } from '../../engine/method/stages.ts'
 import { GoalPicture } from '../cube/goal-picture.tsx'
 import { spanWords, stageWords } from '../parts/stage-words.ts'
 import { Button } from '../ui/button.tsx'
+import { classNames } from '../ui/class-names.ts'
 import { Sign } from '../ui/signs.tsx'
 import type { BenchFace } from './bench-face.ts'
 import type { FaceProps } from './bench-props.ts'
@@ -68,7 +69,7 @@ export function EndOfRound({ live, face, liked, onOpenLook, onChoose, seeShowing
         {made !== null && <OwnReview made={made} round={round} />}
         {seeShowing}
         {!isAlone && <p className={styles.next}>{t('bench:ended.next')}</p>}
-        <div className={styles.acts}>
+        <div className={classNames(styles.acts, !isAlone && styles.onlyQuiet)}>
           {isAlone && (
             <Button icon="back" onClick={() => onChoose({ pickedRound: null })}>
               {t('bench:rounds.back')}

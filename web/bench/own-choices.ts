@@ -15,9 +15,6 @@ export type OwnChoices = {
   readonly ready: boolean | null
 }
 
-/** What a page begins with that has kept nothing. */
-export const NO_CHOICES: OwnChoices = { pickedRound: null, cube: null, ready: null }
-
 /** @param view null before there is any @returns the choices for its round, and what changes some of them */
 export function useOwnChoices(view: BenchView | null): readonly [OwnChoices, (change: Partial<OwnChoices>) => void] {
   const seat = view?.me.seatId ?? ''

@@ -15,6 +15,8 @@ export function OwnReview({ made, round: { start, settings } }: OwnReviewProps) 
     <section className={styles.review}>
       <h2>{t(made.isBest ? 'bench:review.best' : 'bench:review.last')}</h2>
       <WayRibbon turns={made.standing} nTurns={made.turns} isMade reaches={made.isReached} />
+      {/* Only seen where the coach has nothing to say; see the style. */}
+      {made.isReached && <p className={styles.clean}>{t('bench:review.clean')}</p>}
       <CoachLine start={start} turns={made.standing} settings={settings} />
     </section>
   )

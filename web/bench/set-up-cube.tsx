@@ -9,7 +9,7 @@ import type { RoundView } from '../../engine/wire/views.ts'
 import { CubePicture } from '../cube/cube-picture.tsx'
 import { SetupGuide } from '../parts/written/setup-guide.tsx'
 import { Button } from '../ui/button.tsx'
-import { Sign } from '../ui/signs.tsx'
+import { Icon } from '../ui/icons.tsx'
 import type { BenchFace } from './bench-face.ts'
 import type { FaceProps } from './bench-props.ts'
 import { OwnCubePage } from './own-cube-page.tsx'
@@ -51,7 +51,7 @@ export function SetUpCube({ face, ...page }: SetUpCubeProps) {
             className={styles.start}
           />
           <div className={styles.words} role="status">
-            <Sign of="reached" className={styles.flag} />
+            <Icon of="tick" />
             <h2 id="set-up">{t('bench:setUp.title')}</h2>
             <p>{t('bench:setUp.sentence')}</p>
           </div>

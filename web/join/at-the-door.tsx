@@ -2,16 +2,18 @@
 
 import { useTranslation } from 'react-i18next'
 import { Button } from '../ui/button.tsx'
-import styles from './come-in-screen.module.css'
+import styles from './at-the-door.module.css'
 
 export function AtTheDoor({ onGiveUp }: { readonly onGiveUp: () => void }) {
   const { t } = useTranslation()
   return (
-    <main className={styles.page}>
-      <div className={styles.form}>
+    <main className={styles.middle}>
+      <div className={styles.page}>
         <h1>{t('join:door.title')}</h1>
         <p role="status">{t('join:door.sentence')}</p>
-        <Button onClick={onGiveUp}>{t('join:door.giveUp')}</Button>
+        <Button icon="back" onClick={onGiveUp}>
+          {t('join:door.giveUp')}
+        </Button>
       </div>
     </main>
   )

@@ -15,6 +15,7 @@ import type { Door } from '../../engine/wire/views.ts'
 import type { JoinWish } from '../live/bench-live.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { Button } from '../ui/button.tsx'
+import { classNames } from '../ui/class-names.ts'
 import { ThemeChoice } from '../ui/theme-choice.tsx'
 import { AskToMove } from './ask-to-move.tsx'
 import { CodeField } from './code-field.tsx'
@@ -78,8 +79,11 @@ export function ComeInScreen({ codeInAddress, askDoor, join, turnedAway }: ComeI
     setBusy(false)
     if (refusal === null) return
     lookAgain()
-    if (refusal.code === 'name/taken') setTaken({ ...wish, shown })
-    refuse(refusedField(refusal.code), refusalWords(t, refusal))
+    const isTaken = refusal.code === 'name/taken'
+    if (isTaken) setTaken({ ...wish, shown })
+    // A picked name is nobody's to change.
+    const words = isTaken && way === 'roster' ? t('join:pickedIsHere', { name: shown }) : refusalWords(t, refusal)
+    refuse(refusedField(refusal.code), words)
   }
 
   const goIn = (event: FormEvent) => {
@@ -98,6 +102,15 @@ export function ComeInScreen({ codeInAddress, askDoor, join, turnedAway }: ComeI
   }
 
   const shownName = way === 'given' ? '' : way === 'roster' ? (picked?.name ?? '') : name.trim()
+  const askToMove = taken !== null && (
+    <AskToMove
+      name={taken.shown}
+      onAsk={() => {
+        const { shown, ...wish } = taken
+        void knock({ ...wish, moves: true }, shown)
+      }}
+    />
+  )
   return (
     <main className={styles.page}>
       <form className={styles.form} onSubmit={goIn} noValidate>
@@ -156,18 +169,16 @@ export function ComeInScreen({ codeInAddress, askDoor, join, turnedAway }: ComeI
           />
         )}
         {way === 'given' && <p className={styles.given}>{t('join:nameIsGiven')}</p>}
-        {taken !== null && (
-          <AskToMove
-            name={taken.shown}
-            onAsk={() => {
-              const { shown, ...wish } = taken
-              void knock({ ...wish, moves: true }, shown)
-            }}
-          />
-        )}
+        {way !== 'roster' && askToMove}
 
-        <div className={styles.go}>
+        <div className={classNames(styles.go, way === 'roster' && styles.stays)}>
           <FieldWords field="page" refused={refused} help="" />
+          {way === 'roster' && (
+            <>
+              <FieldWords field="name" refused={refused} help="" />
+              {askToMove}
+            </>
+          )}
           <Button type="submit" look="accent" size="large" wide aria-disabled={busy}>
             <span className={styles.goWords}>
               {busy ? t('join:goingIn') : shownName === '' ? t('join:goIn') : t('join:goInAs', { name: shownName })}

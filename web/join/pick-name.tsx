@@ -37,7 +37,8 @@ export function PickName({ pupils, picked, refused, onPick }: PickNameProps) {
           </li>
         ))}
       </ul>
-      <FieldWords id={id} field="name" refused={refused} help={t('join:pickHelp')} />
+      {/* Why a name was refused stands at the button, which is in sight however long the list is. */}
+      <FieldWords id={id} field="name" refused={null} help={t('join:pickHelp')} />
     </fieldset>
   )
 }

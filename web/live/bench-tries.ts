@@ -41,6 +41,9 @@ const RETRY_SIGNAL_MS = 120
 /** A lost connection comes back, or a reload has taken the page away. */
 const HAND_IN_ATTEMPTS_MAX = 60
 
+/** What stands in the way of handing in for a while. The clock of a round is at 0 a moment before its end is on record. */
+const PASSES_SOON: ReadonlySet<string> = new Set(['server/going-away', 'store/saving-paused', 'contest/still-open'])
+
 /** A fault of the server's own may pass. After so many in a row it is these turns that it cannot take. */
 const FAULTS_IN_A_ROW_MAX = 3
 
@@ -215,7 +218,7 @@ async function handInLate(sent: Outbox): Promise<void> {
   const message = { roundId: sent.roundId, tryNumber: late.number, steps: late.steps.map(stepName) }
   for (let attempt = 0; attempt < HAND_IN_ATTEMPTS_MAX; attempt++) {
     const answer = await ask('turns:hand-in', message)
-    if (answer.ok || (answer.error.code !== 'server/going-away' && answer.error.code !== 'store/saving-paused')) return
+    if (answer.ok || !PASSES_SOON.has(answer.error.code)) return
     await new Promise((resolve) => setTimeout(resolve, RETRY_MS))
   }
 }

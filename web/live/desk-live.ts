@@ -131,7 +131,12 @@ export const deskActs = {
       if (await say('room:close', { roomId })) deskActs.stopWatching()
     }),
 
-  setEntry: (entry: RoomEntry) => inRoom((roomId) => say('room:entry', { roomId, entry })),
+  setEntry: (entry: RoomEntry) =>
+    inRoom((roomId, view) => {
+      // Shown ahead of the answer; a refusal asks for the whole view.
+      useDesk.setState({ view: { ...view, room: { ...view.room, entry } } })
+      return say('room:entry', { roomId, entry })
+    }),
   answerKnock: (knockId: string, letIn: boolean) => inRoom((roomId) => say('knock:answer', { roomId, knockId, letIn })),
 
   usePlan: (plan: LessonPlan | null) => inRoom((roomId) => say('room:use-plan', { roomId, plan })),

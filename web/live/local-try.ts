@@ -65,7 +65,8 @@ export function outboxFromView(roundId: RoundId, mine: TryView | null, kept: Out
   }
   // Behind the goal the server takes nothing more of a try.
   const isOver = mine !== null && mine.reached !== null
-  return { roundId, tries: [isOver ? held : { ...held, steps: own.steps }, ...later] }
+  const { steps: ownSteps, kept: isKept, written } = own
+  return { roundId, tries: [isOver ? held : { ...held, steps: ownSteps, kept: isKept, written }, ...later] }
 }
 
 /** How steps are made, where it is not one by one and at once; see HowSent. */

@@ -63,7 +63,8 @@ export function connect(): Promise<Refusal | null> {
     }
     socket.on('connect', onConnect)
     socket.on('connect_error', onRefused)
-    socket.connect()
+    // Already on its way: said hello to twice on one line, the server would hang up.
+    if (!socket.active) socket.connect()
   })
 }
 

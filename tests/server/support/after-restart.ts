@@ -42,7 +42,16 @@ function lasting(view: unknown): unknown {
 async function screensOf(server: { url: string }, teacher: Teacher, tokens: readonly string[]): Promise<unknown[]> {
   const desk = connect(server, { cookie: teacher.cookie })
   const { shelf } = await mustAsk(desk, 'desk:enter', {})
-  const watched = await ask(desk, 'room:watch', { roomId: teacher.roomId })
+  let watched = await ask(desk, 'room:watch', { roomId: teacher.roomId })
+  // Par is worked out anew, beside the event loop.
+  for (
+    let looks = 0;
+    looks < 40 && watched.ok && watched.value.desk.round !== null && watched.value.desk.par === null;
+    looks++
+  ) {
+    await new Promise((resolve) => setTimeout(resolve, 25))
+    watched = await ask(desk, 'room:watch', { roomId: teacher.roomId })
+  }
   const viewed = await ask(connect(server), 'viewer:enter', { key: teacher.viewerKey })
   // A room that was closed is shown as closed until the server ends; afterwards it is not there any more.
   if (!watched.ok || watched.value.desk.room.closed) return ['closed']

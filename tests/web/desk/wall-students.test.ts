@@ -23,7 +23,11 @@ function aSeat(id: string, overrides: Partial<Omit<SeatView, 'seatId'>> = {}): S
 test('[DE4] students stand by name, whatever their turns', () => {
   const seats = [aSeat('Zoe'), aSeat('Ada'), aSeat('Bo')]
   const lanes = [aReachedLane('Zoe', 9, 1_000), aLane('Ada', { turns: 4 }), aLane('Bo')]
-  expect(studentStates({ seats, lanes, cells: [], round: null }, 0).map(({ seat }) => seat.name)).toEqual(['Ada', 'Bo', 'Zoe'])
+  expect(studentStates({ seats, lanes, cells: [], round: null }, 0).map(({ seat }) => seat.name)).toEqual([
+    'Ada',
+    'Bo',
+    'Zoe',
+  ])
 })
 
 test('[DE5] the most urgent sign comes first', () => {
@@ -41,12 +45,15 @@ test('[DE5] a student without a lane has made no turn', () => {
 })
 
 test('[DE5] signs are counted over the whole class', () => {
-  const students = studentStates({
-    seats: [aSeat('Ada', { here: false }), aSeat('Bo')],
-    lanes: [aReachedLane('Bo', 9, 1_000)],
-    cells: [],
-    round: null,
-  }, 0)
+  const students = studentStates(
+    {
+      seats: [aSeat('Ada', { here: false }), aSeat('Bo')],
+      lanes: [aReachedLane('Bo', 9, 1_000)],
+      cells: [],
+      round: null,
+    },
+    0,
+  )
   expect([countSign(students, 'away'), countSign(students, 'reached'), countSign(students, 'asksForHelp')]).toEqual([
     1, 1, 0,
   ])

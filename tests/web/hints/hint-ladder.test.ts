@@ -58,3 +58,20 @@ test('[HT6] the rungs stand in a region that a screen reader hears, before there
   expect(drawn()).toMatch(/<ol[^>]*aria-live="polite"[^>]*><\/ol>/)
   expect(drawn({ given: [1] })).toContain('this is the dot')
 })
+
+test('[HT8] a hint from the teacher stands where hints are off, costs nothing, and says whom it is from', () => {
+  const fromTeacher = { position: DOT, level: 2, onPutAway: () => {} } as const
+  const sent = drawn({ levelMax: 0, cost: 2, fromTeacher })
+  expect(sent).toContain('From your teacher')
+  expect(sent).toContain('this is the dot')
+  expect(sent).toContain('All right')
+  expect(sent).not.toContain('costs')
+  expect(sent.match(/<li>/g)).toHaveLength(2)
+})
+
+test('[HT8] it goes when its step is done, and the rung after it can be asked for', () => {
+  const fromTeacher = { position: DOT, level: 1, onPutAway: () => {} } as const
+  expect(drawn({ fromTeacher })).toContain('>How to hold?<')
+  const done = drawn({ position: afterTurns(DOT, lessonWay(DOT, SPAN)), fromTeacher, levelMax: 0 })
+  expect(done).toBe('')
+})

@@ -69,6 +69,16 @@ describe('the page and the server', () => {
     expect(nextMessage(held, 64)).toMatchObject({ tryNumber: 1, from: 2, steps: steps('take-back', 'x') })
   })
 
+  test('[LT4] steps that were kept on the device, or written down, are so still after the page comes back', () => {
+    for (const how of [
+      { kept: true, written: false },
+      { kept: false, written: true },
+    ]) {
+      const outbox = withSteps(anEmptyOutbox(), steps('R', 'U'), how)
+      expect(nextMessage(outboxFromView(ROUND, null, reloaded(outbox)), 64)).toMatchObject(how)
+    }
+  })
+
   test('[LT2] the goal is seen on the page before the server says so', () => {
     const outbox = withSteps(anEmptyOutbox(), steps(...SOLUTION))
     expect(shownOf(outbox)).toMatchObject({ turns: 6, reachedHere: true, reached: null })

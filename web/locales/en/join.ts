@@ -10,6 +10,7 @@ export const join = {
   anotherName: 'Another name',
   pickYourName: 'Pick your name',
   pickHelp: 'If your name is missing, ask your teacher to add it.',
+  pickedIsHere: '{{name}} is here already. Is that you?',
   pickFirst: 'Pick your name first.',
   hereAlready: 'here',
   nameIsGiven: 'In this room everybody gets a friendly name.',

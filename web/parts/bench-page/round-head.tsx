@@ -19,7 +19,7 @@ export function RoundHead({ over, par = null, title, sentence, state = null, pic
   return (
     <header className={classNames(styles.head, picture === null && styles.withoutPicture)}>
       {picture !== null && <div className={styles.picture}>{picture}</div>}
-      <div className={styles.words}>
+      <div className={classNames(styles.words, state !== null && par === null && styles.hasMuchToSay)}>
         {par === null ? (
           <p className={styles.over}>{over}</p>
         ) : (

@@ -35,7 +35,9 @@ export function alignWays(
   ways: readonly { readonly turns: readonly Turn[]; readonly moments: readonly WayMoment[] }[],
 ): AlignedWays {
   const keys = sharedKeys(ways.map(({ moments }) => moments.map(({ key }) => key)))
-  const firsts = ways.map(({ moments }) => new Map([...moments].reverse().map(({ key, turnIndex }) => [key, turnIndex])))
+  const firsts = ways.map(
+    ({ moments }) => new Map([...moments].reverse().map(({ key, turnIndex }) => [key, turnIndex])),
+  )
   const costs = ways.map(({ turns }) => turns.map(outerBlockCost))
   // Moment by moment: whoever is there first waits for the one that is there last.
   const reached = ways.map(() => ({ turnIndex: 0, place: 0 }))
@@ -55,6 +57,8 @@ export function alignWays(
     }
     moments.push({ key, place })
   }
+  // Two that no way meets both of may come out the other way round.
+  moments.sort((a, b) => a.place - b.place)
   const aligned = ways.map((_, way) => ({ places: placesOf(costs[way], waits[way]), waits: waits[way] }))
   return { ways: aligned, moments, nSquares: Math.max(0, ...aligned.map(({ places }) => places[places.length - 1])) }
 }

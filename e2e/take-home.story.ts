@@ -1,0 +1,80 @@
+/** A week of rounds to take home, on three days of it and after it. Rules CL: tests/RULES.md. */
+
+import { lessonWay } from '../engine/method/lesson-way.ts'
+import { expect, PHONE, test } from './classroom.ts'
+import { BenchPage } from './models/bench-page.ts'
+
+const HOURS_A_DAY = 24
+const HOUR_MS = 3_600_000
+
+test('[CL15] a take-home week: a round on the first day, another on the third, results after the deadline', async ({
+  classroom,
+}) => {
+  const desk = await classroom.teacher()
+  await desk.openRoom.click()
+  const code = await desk.code()
+  // In before the room is one to take home: the seat has to be found on another day all the same.
+  const first = await (await classroom.student(PHONE)).comeIn(code, 'Mila')
+  await desk.page.getByLabel('Lesson plan', { exact: true }).selectOption({ label: 'Take-home week' })
+  await desk.page.getByRole('button', { name: 'Take it home' }).click()
+  await desk.page.getByRole('button', { name: 'Open the room for taking home' }).click()
+
+  await expect(first.page.getByRole('heading', { name: 'Your rounds' })).toBeVisible()
+  await expect(first.page.getByText(/^Open until /)).toBeVisible()
+  await classroom.expectAccessible(first.page, 'bench, rounds at home')
+  await first.roundAtHome(2).getByRole('button').tap()
+  await classroom.expectAccessible(first.page, 'bench, which cube')
+  await first.page.getByRole('button', { name: /The cube on this screen/ }).tap()
+  await first.untilPlayable()
+  // Nobody waits for anybody: there is no clock.
+  await expect(first.page.getByRole('timer')).toHaveCount(0)
+  await first.tap(lessonWay(await first.position(), { from: 4, to: 4 }), 'tap')
+  await expect(first.reached).toBeVisible()
+  await first.page.getByRole('button', { name: 'Rounds' }).tap()
+  await expect(first.roundAtHome(2)).toContainText(/Goal reached in \d+ turns/)
+
+  // The third day: another start of the server, another visit to the page.
+  await classroom.killAndRestart({ movedHours: 2 * HOURS_A_DAY })
+  const page = await first.page.context().newPage()
+  await first.page.close()
+  await page.clock.install({ time: Date.now() + 2 * HOURS_A_DAY * HOUR_MS })
+  await page.goto(`${classroom.url()}/`)
+  const third = new BenchPage(page)
+  await expect(page.getByText('Mila, at home')).toBeVisible()
+  await expect(third.roundAtHome(2)).toContainText(/Goal reached in \d+ turns/)
+  await expect(page.getByText('1 of 5 reached.')).toBeVisible()
+  await third.roundAtHome(4).getByRole('button').tap()
+  await page.getByRole('button', { name: /The cube on this screen/ }).tap()
+  await expect(third.key('U')).toHaveAttribute('aria-disabled', 'false')
+  await third.type(lessonWay(await third.position(), { from: 6, to: 6 }))
+  await expect(third.reached).toBeVisible()
+  await page.getByRole('button', { name: 'Rounds' }).tap()
+  await expect(page.getByText('2 of 5 reached.')).toBeVisible()
+
+  // In the middle of a third round the week runs out; what comes in then is answered kindly and takes no place.
+  await third.roundAtHome(1).getByRole('button').tap()
+  await page.getByRole('button', { name: /The cube on this screen/ }).tap()
+  await third.key('R').tap()
+  await third.expectTurns(1)
+  const restarted = classroom.killAndRestart({ movedHours: 8 * HOURS_A_DAY })
+  await expect(page.getByText(/^No connection/).first()).toBeVisible()
+  await third.key('F').tap()
+  await restarted
+  await expect(third.ended).toBeVisible({ timeout: 30_000 })
+  await expect(page.getByText(/^Your try came in after the end: 2 turns, goal not reached/)).toBeVisible()
+  await page.getByRole('button', { name: 'All rounds' }).tap()
+  await expect(page.getByRole('heading', { name: 'This is how it went' })).toBeVisible()
+  await expect(page.getByText('2 of 5 reached.')).toBeVisible()
+  await third.roundAtHome(2).getByRole('button').tap()
+  await expect(third.ended).toBeVisible()
+  await expect(page.getByText(/Goal reached in \d+ turns/).first()).toBeVisible()
+  await classroom.expectAccessible(page, 'bench, a round at home is over')
+
+  await expect(desk.page.getByText(/No connection/)).toHaveCount(0)
+  const second = desk.page.getByRole('radio', { name: /^2 ·/ })
+  // The choice holds when the server has taken it.
+  await second.click({ force: true })
+  await expect(second).toBeChecked()
+  await expect(desk.page.getByText('Mila').first()).toBeVisible()
+  await expect(desk.page.getByText(/best \d+/).first()).toBeVisible()
+})
