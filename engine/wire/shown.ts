@@ -73,5 +73,5 @@ export type ShownReview = z.output<typeof shownReviewSchema>
 export type ShownWay = ShownReview['ways'][number]
 export type Shown = z.output<typeof shownSchema>
 export type ShowingAt = z.output<typeof showingAtSchema>
-/** Everything of it: what a screen is told when it comes in. `version` rises with each whole showing. */
+/** Everything of it: what a screen is told when it comes in. `version` rises with each showing that does not go on with the last. */
 export type Showing = { readonly version: number; readonly shown: Shown; readonly at: ShowingAt }

@@ -1,5 +1,6 @@
 /** What a teacher shows to the class. Not on record: after a restart the teacher shows it again. */
 
+import { goesOnWith } from '../../engine/wire/goes-on-with.ts'
 import type { Showing, ShowingAt, Shown } from '../../engine/wire/shown.ts'
 
 export class RoomShowing {
@@ -11,7 +12,8 @@ export class RoomShowing {
   }
 
   show(shown: Shown | null, at: ShowingAt): void {
-    this.#version++
+    const isAnother = shown === null || this.#showing === null || !goesOnWith(this.#showing.shown, shown)
+    if (isAnother) this.#version++
     this.#showing = shown === null ? null : { version: this.#version, shown, at: within(shown, at) }
   }
 

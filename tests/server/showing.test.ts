@@ -112,6 +112,18 @@ describe('a showing', () => {
     expect(new Set(versions).size).toBe(3)
   })
 
+  test('[SW4] the teacher’s own cube goes on under its number with each turn, and a whole new start has another', async () => {
+    const { teacher, board } = await aClass()
+    const versions: (number | undefined)[] = []
+    for (const shown of [CUBE, { ...CUBE, turns: [...CUBE.turns, 'F' as const] }, { ...CUBE, title: 'Another' }]) {
+      await show(teacher, shown)
+      await until('it is seen', () => JSON.stringify(board().showing?.shown ?? null) === JSON.stringify(shown))
+      versions.push(board().showing?.version)
+    }
+    expect(versions[1]).toBe(versions[0])
+    expect(versions[2]).not.toBe(versions[0])
+  })
+
   test('[SW5] neither student nor projector nor another teacher shows anything', async () => {
     const { teacher, board, ada } = await aClass()
     const viewer = connect(server)

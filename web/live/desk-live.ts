@@ -10,6 +10,7 @@ import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Answer, Answers, MessageName, Sent } from '../../engine/wire/from-browser.ts'
 import { DESK_ENTER_PATH } from '../../engine/wire/places.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
+import { goesOnWith } from '../../engine/wire/goes-on-with.ts'
 import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
 import type { DeskHome, DeskView, ReviewView, Shelf, TryLook } from '../../engine/wire/views.ts'
 import { applyDeskTick } from './apply-tick.ts'
@@ -168,7 +169,9 @@ export const deskActs = {
   /** Shows the class something, or nothing any more. */
   show: (shown: Shown | null, at: ShowingAt = SHOWING_BEGINS) =>
     inRoom((roomId, view) => {
-      const version = (view.showing?.version ?? 0) + 1
+      const before = view.showing
+      const goesOn = before !== null && shown !== null && goesOnWith(before.shown, shown)
+      const version = (before?.version ?? 0) + (goesOn ? 0 : 1)
       useDesk.setState({ view: { ...view, showing: shown === null ? null : { version, shown, at } } })
       return say('show:whole', { roomId, shown, at })
     }),
@@ -240,15 +243,16 @@ const lookAgain = keepTrying(async () => {
 
 /** The showing goes out at most ten times a second, the last of it always. */
 const SHOWING_EVERY_MS = 100
-let showingTimer: ReturnType<typeof setTimeout> | null = null
 let showingNext: { readonly roomId: RoomId; readonly at: ShowingAt } | null = null
 
 function sendShowingAt(roomId: RoomId, at: ShowingAt): void {
+  const isOnItsWay = showingNext !== null
   showingNext = { roomId, at }
-  showingTimer ??= setTimeout(() => {
-    showingTimer = null
-    if (showingNext !== null) void say('show:at', showingNext)
+  if (isOnItsWay) return
+  setTimeout(() => {
+    const last = showingNext
     showingNext = null
+    if (last !== null) void say('show:at', last)
   }, SHOWING_EVERY_MS)
 }
 

@@ -68,7 +68,9 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
     given: given === null ? '' : t('showing:demonstrate.ofStudent', { name: given.name }),
   }[source]
   const wayTurns = source === 'given' ? given?.turns : source === 'lesson' ? ways?.lesson.turns : ways?.shortest
-  const turns = isOwn ? own : (wayTurns ?? NOTHING)
+  // Each view of the room brings the same ways as new lists: what is shown must not change with them.
+  const written = (isOwn ? own : (wayTurns ?? NOTHING)).join(' ')
+  const turns = useMemo(() => (written === '' ? NOTHING : (written.split(' ') as TurnName[])), [written])
   const start = source === 'own-solved' || round === null ? SOLVED : round.start
   const baseColour = round?.settings.baseColour ?? view.settings.baseColour
   const shown = useMemo(
