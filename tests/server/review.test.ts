@@ -214,13 +214,95 @@ describe('what is handed in after the end', () => {
     expect((await aReturningStudent(server, late.token)).view().handedIn).toBeNull()
   })
 
-  test('[TU16] of two rounds each takes only its own', async () => {
+  test('[TU15] of an earlier round it is judged and kept too, before and after a restart, and a review shows it', async () => {
+    const teacher = await aTeacher(server)
+    const [ada, bo] = [await aStudent(server, teacher.code, 'Ada'), await aStudent(server, teacher.code, 'Bo')]
+    const first = await startRound(server, teacher)
+    const way = await wayThrough(teacher)
+    await ada.turn(first, 0, way.slice(0, 2))
+    await end(teacher, first)
+    const second = await startRound(server, teacher)
+    await end(teacher, second)
+    await startRound(server, teacher)
+    const answer = await handIn(ada, first, way)
+    expect(answer).toMatchObject({ ok: true, value: { reached: { turns: expect.any(Number) } } })
+    expect(await handIn(ada, first, way)).toEqual(answer)
+    // By the same rules as ever: it has to go on where the record stops.
+    const another = [...way.slice(0, 1), 'take-back', ...way] as StepName[]
+    expect(await handIn(ada, first, another)).toMatchObject({ error: { code: 'contest/not-the-same-try' } })
+    const inReview = async () =>
+      (await reviewOf(teacher, first)).solutions.map(({ name, afterEnd, turns }) => [name, afterEnd, turns])
+    expect(await inReview()).toEqual([['Ada', true, way]])
+    // It is in that round alone.
+    expect((await reviewOf(teacher, second)).solutions).toEqual([])
+    expect((await aReturningStudent(server, ada.token)).view().handedIn).toBeNull()
+    await until('par is there', () => teacher.view().par)
+    await expectSameAfterRestart(server, teacher, [ada.token, bo.token])
+    const { dataDir } = server
+    sendEverybodyHome()
+    await server.stop()
+    server = await aServer({ dataDir, aheadMs: server.aheadMs(), unlimited: true })
+    const back = await aReturningStudent(server, bo.token)
+    expect(await handIn(back, first, ['R', ...way.slice(0, 1)])).toMatchObject({ value: { reached: null } })
+    const desk = connect(server, { cookie: teacher.cookie })
+    await mustAsk(desk, 'desk:enter', {})
+    expect((await reviewOf({ ...teacher, client: desk }, first)).solutions.map(({ name }) => name)).toEqual(['Ada', 'Bo'])
+  })
+
+  test('[TU16] of several tries of an earlier round that come in at once the best is kept', async () => {
     const teacher = await aTeacher(server)
     const ada = await aStudent(server, teacher.code, 'Ada')
     const first = await startRound(server, teacher)
     const way = await wayThrough(teacher)
     await end(teacher, first)
     await startRound(server, teacher)
-    expect(await handIn(ada, first, way)).toMatchObject({ error: { code: 'contest/no-such-round' } })
+    const worse: StepName[] = ['U', "U'", ...way]
+    const answers = await Promise.all([handIn(ada, first, worse), handIn(ada, first, way, 2), handIn(ada, first, worse, 3)])
+    expect(answers.map(({ ok }) => ok)).toEqual([true, true, true])
+    expect((await reviewOf(teacher, first)).solutions.map(({ turns }) => turns)).toEqual([way])
+  })
+
+  test('[TU16] what comes in while the next round is being dealt is in its own round', async () => {
+    const teacher = await aTeacher(server)
+    const ada = await aStudent(server, teacher.code, 'Ada')
+    const first = await startRound(server, teacher)
+    const way = await wayThrough(teacher)
+    await end(teacher, first)
+    const dealing = startRound(server, teacher)
+    const answers = await Promise.all(
+      Array.from({ length: 10 }, async (_, index) => {
+        await new Promise((resolve) => setTimeout(resolve, index))
+        return handIn(ada, first, way, index + 1)
+      }),
+    )
+    await dealing
+    expect(answers.every(({ ok }) => ok)).toBe(true)
+    expect((await reviewOf(teacher, first)).solutions.map(({ turns }) => turns)).toEqual([way])
+  })
+
+  test('[TU15] of an earlier round that was struck out, and of a round of another room, it is refused', async () => {
+    const teacher = await aTeacher(server)
+    const ada = await aStudent(server, teacher.code, 'Ada')
+    const first = await startRound(server, teacher)
+    const way = await wayThrough(teacher)
+    await mustAsk(teacher.client, 'round:void', { roomId: teacher.roomId, roundId: first })
+    await startRound(server, teacher)
+    expect(await handIn(ada, first, way)).toMatchObject({ error: { code: 'contest/round-over' } })
+    const other = await aTeacher(server, {}, teacher.cookie)
+    const bo = await aStudent(server, other.code, 'Bo')
+    await startRound(server, other)
+    expect(await handIn(bo, first, way)).toMatchObject({ error: { code: 'contest/no-such-round' } })
+  })
+
+  test('[RO13] nor of an earlier round that had ended before they came', async () => {
+    const teacher = await aTeacher(server)
+    const first = await startRound(server, teacher)
+    const way = await wayThrough(teacher)
+    await end(teacher, first)
+    server.advance(1_000)
+    const late = await aStudent(server, teacher.code, 'Late')
+    await startRound(server, teacher)
+    expect(await handIn(late, first, way)).toEqual({ ok: false, error: { code: 'contest/round-over' } })
+    expect((await reviewOf(teacher, first)).solutions).toEqual([])
   })
 })

@@ -44,7 +44,8 @@ export function BoardScreen({ view, nowMs }: BoardScreenProps) {
           <RoundColumn view={shown} round={view.round ?? round} nowMs={nowMs} tools={tools} />
         </main>
       )}
-      <LiveWords words={summaryWords(t, shown)} />
+      {/* What is shown may hide names, so nothing else is said meanwhile. */}
+      <LiveWords words={shown.showing === null ? summaryWords(t, shown) : ''} />
     </>
   )
 }

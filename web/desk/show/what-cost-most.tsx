@@ -36,7 +36,8 @@ export function WhatCostMost({ rounds, review }: WhatCostMostProps) {
   const most = costs[0].turns
   const baseColour = rounds[0]?.settings.baseColour ?? 'white'
   return (
-    <section className={styles.costs} aria-label={t('showing:review.costs')}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a long list scrolls, so it has to be in the order of Tab.
+    <section className={styles.costs} tabIndex={0} aria-label={t('showing:review.costs')}>
       <p>
         {t('showing:review.costsSentence')} {t('showing:review.costsRounds', { count: rounds.length })}
       </p>

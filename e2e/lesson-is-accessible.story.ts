@@ -1,0 +1,242 @@
+/**
+ * A whole lesson before the accessibility checker: every screen that it brings, as wide as a Chromebook and as narrow as a
+ * phone. What a round alone shows is in every-screen-is-accessible.story.ts. Rules CL: tests/RULES.md.
+ */
+
+import type { BrowserContextOptions, Page } from '@playwright/test'
+import { turnName } from '../engine/cube/turns.ts'
+import { lessonWay } from '../engine/method/lesson-way.ts'
+import { CHROMEBOOK, type Classroom, expect, PHONE, PROJECTOR, test } from './classroom.ts'
+import type { ComeInPage } from './models/come-in-page.ts'
+import type { DeskPage } from './models/desk-page.ts'
+import { PracticePage } from './models/practice-page.ts'
+
+const YELLOW_CROSS = { from: 4, to: 4 } as const
+
+for (const theme of ['paper', 'slate'] as const) {
+  // What fades in would be measured while it is still pale.
+  const look = { colorScheme: theme === 'paper' ? 'light' : 'dark', reducedMotion: 'reduce' } as const
+  const chromebook = { ...CHROMEBOOK, ...look }
+  const phone = { ...PHONE, ...look }
+
+  test(`[CL8] preparing a lesson and letting the class in passes the accessibility checker: ${theme}`, async ({
+    classroom,
+  }) => {
+    const desk = await classroom.teacher(chromebook)
+    const { page } = desk
+    await desk.goTo('Classes')
+    await inBothWidths(classroom, page, 'desk, no class yet')
+    await page.getByRole('button', { name: 'New class' }).click()
+    await page.getByRole('textbox', { name: 'Title' }).fill('Thursday')
+    await page.getByRole('textbox', { name: 'Names' }).fill('Amaru\nBine\nCosmo\nBine')
+    await inBothWidths(classroom, page, 'desk, a new class with a name too many')
+    await page.getByRole('textbox', { name: 'Names' }).fill('Amaru\nBine\nCosmo')
+    await page.getByRole('button', { name: 'Keep' }).click()
+    await inBothWidths(classroom, page, 'desk, classes')
+    await page.getByRole('button', { name: /^Open Thursday/ }).click()
+    await inBothWidths(classroom, page, 'desk, a class open')
+
+    await page.getByRole('button', { name: 'All classes' }).click()
+    await desk.goTo('Lesson plans')
+    await page.getByRole('button', { name: /^Open Stage 4/ }).click()
+    await page.getByRole('button', { name: 'Keep' }).click()
+    await expect(page.getByRole('button', { name: /^Delete Stage 4/ })).toBeVisible()
+    await inBothWidths(classroom, page, 'desk, lesson plans')
+    await page
+      .getByRole('button', { name: /^Open Stage 4/ })
+      .first()
+      .click()
+    await inBothWidths(classroom, page, 'desk, a lesson plan open')
+    await page.getByRole('button', { name: 'Use this plan' }).click()
+    const code = await desk.code()
+    await page.getByRole('button', { name: 'Rooms' }).click()
+    await inBothWidths(classroom, page, 'desk, open rooms')
+    await page.getByRole('button', { name: new RegExp(`^Go to room ${code}`) }).click()
+
+    await page.getByRole('radio', { name: 'they pick it from a class' }).check({ force: true })
+    await page.getByText('I let each one in').click()
+    await page.getByText('More rules').click()
+    const comeIn = await classroom.student(phone)
+    await comeIn.code.fill(code)
+    await expect(comeIn.page.getByRole('radio', { name: 'Bine' })).toBeAttached()
+    await inBothWidths(classroom, comeIn.page, 'come in, names of a class')
+    await comeIn.page.getByRole('radio', { name: 'Bine' }).check({ force: true })
+    await comeIn.goIn.tap()
+    await expect(comeIn.page.getByRole('heading', { name: 'At the door' })).toBeVisible()
+    await inBothWidths(classroom, comeIn.page, 'come in, at the door')
+    await expect(page.getByText('1 is waiting at the door')).toBeVisible()
+    await inBothWidths(classroom, page, 'desk, planning with a plan, a door and a knock')
+    await page.getByRole('button', { name: 'Not now' }).click()
+    await expect(comeIn.page.getByText('Your teacher did not let you in this time.')).toBeVisible()
+    await inBothWidths(classroom, comeIn.page, 'come in, turned away')
+  })
+
+  test(`[CL8] showing, watching, helping and looking back pass the accessibility checker: ${theme}`, async ({
+    classroom,
+  }) => {
+    const desk = await classroom.teacher(chromebook)
+    const { page } = desk
+    const { code, board } = await openRoom(classroom, desk, look)
+    await page.getByText('More rules').click()
+    await page.getByRole('radio', { name: 'and what to do' }).check({ force: true })
+    const ada = await (await classroom.student(phone)).comeIn(code, 'Ada')
+    await desk.pretendClass.click()
+    await expect(page.getByText('Vito')).toBeVisible()
+
+    // A cube in the teacher's hands.
+    await page.getByRole('button', { name: 'Demonstrate' }).click()
+    await page.getByRole('button', { name: 'Show to all' }).click()
+    await page.keyboard.type('fur')
+    for (const each of [ada.page, board]) await expect(each.getByText('after 3 turns of 3')).toBeAttached()
+    await inBothWidths(classroom, page, 'desk, demonstrating the own cube')
+    await inBothWidths(classroom, ada.page, 'bench, shown a cube')
+    await inBothWidths(classroom, board, 'board, shown a cube')
+    await ada.page.getByRole('button', { name: 'One turn back' }).tap()
+    await expect(ada.page.getByText('You look by yourself.')).toBeVisible()
+    await inBothWidths(classroom, ada.page, 'bench, shown a cube at its own pace')
+    await page.getByRole('button', { name: 'Back to the wall' }).click()
+    await expect(page.getByText('The class sees what you show.')).toBeVisible()
+    await ada.page.getByRole('button', { name: 'To my cube' }).tap()
+    await inBothWidths(classroom, ada.page, 'bench, what is shown put away')
+    await page.getByRole('button', { name: 'Stop showing' }).click()
+
+    await desk.start.click()
+    await ada.untilPlayable()
+    const way = lessonWay(await ada.position(), YELLOW_CROSS)
+    for (let level = 1; level <= 3; level++)
+      await ada.page.getByRole('region', { name: 'Hint' }).getByRole('button').tap()
+    await inBothWidths(classroom, ada.page, 'bench, a hint')
+    await ada.tap(way.slice(0, 2), 'tap')
+
+    await desk.square('Ada').click()
+    await expect(page.getByRole('button', { name: 'Check how you hold it' })).toBeVisible()
+    await page.getByRole('button', { name: 'Check how you hold it' }).click()
+    await expect(ada.page.getByText('Check how you hold it')).toBeVisible()
+    await inBothWidths(classroom, page, 'desk, a student chosen on the wall')
+    await inBothWidths(classroom, ada.page, 'bench, a nudge')
+    await page.getByRole('button', { name: 'Point at a piece' }).click()
+    await inBothWidths(classroom, page, 'desk, pointing at a piece')
+    await page.getByRole('button', { name: 'Name and seat' }).click()
+    await inBothWidths(classroom, page, 'desk, name and seat')
+    await page.keyboard.press('Escape')
+    await page.getByRole('button', { name: 'Close', exact: true }).click()
+    await inBothWidths(classroom, page, 'desk, the wall')
+    await page.getByRole('button', { name: 'Nudge all' }).click()
+    await inBothWidths(classroom, page, 'desk, a nudge for all')
+    await page.keyboard.press('Escape')
+    for (const face of ['Board', 'Ways'] as const) {
+      await desk.see(face)
+      await inBothWidths(classroom, page, `desk, the face ${face}`)
+    }
+    await page.getByRole('button', { name: 'Demonstrate' }).click()
+    await page.getByRole('radio', { name: 'The lesson way' }).check({ force: true })
+    await page.getByRole('button', { name: 'Show to all' }).click()
+    await page.getByRole('button', { name: 'One turn on' }).click()
+    await page.getByRole('combobox', { name: 'Point at' }).selectOption({ index: 3 })
+    for (const each of [ada.page, board]) await expect(each.getByText(/^after 1 turn of/)).toBeAttached()
+    await inBothWidths(classroom, page, 'desk, demonstrating the lesson way')
+    await inBothWidths(classroom, ada.page, 'bench, shown the lesson way')
+    await inBothWidths(classroom, board, 'board, shown the lesson way')
+    await page.getByRole('button', { name: 'Stop showing' }).click()
+    await page.getByRole('button', { name: 'Back to the wall' }).click()
+
+    await ada.tap(way.slice(2), 'tap')
+    await expect(ada.reached).toBeVisible()
+    await inBothWidths(classroom, ada.page, 'bench, goal reached')
+    await desk.endRound()
+    await expect(ada.ended).toBeVisible()
+    await inBothWidths(classroom, ada.page, 'bench, ended with a hint')
+    await page.getByRole('button', { name: 'Review' }).click()
+    await page.getByText('Class follows me').click()
+    await page.getByRole('button', { name: 'One turn on' }).click()
+    for (const each of [ada.page, board]) await expect(each.getByText(/after 1 turn of/).first()).toBeAttached()
+    await inBothWidths(classroom, page, 'desk, review')
+    await inBothWidths(classroom, ada.page, 'bench, shown a review')
+    await inBothWidths(classroom, board, 'board, shown a review')
+    await page.getByRole('radio', { name: 'What cost most' }).check({ force: true })
+    await expect(page.getByText('From 1 round.')).toBeVisible()
+    await inBothWidths(classroom, page, 'desk, what cost most')
+  })
+
+  test(`[CL8] real cubes, taking home and practice pass the accessibility checker: ${theme}`, async ({ classroom }) => {
+    const desk = await classroom.teacher(chromebook)
+    const { page } = desk
+    const { code, board } = await openRoom(classroom, desk, look)
+    await page.getByText('More rules').click()
+    await page.getByRole('radio', { name: 'real cubes', exact: true }).check({ force: true })
+    const ada = await (await classroom.student(phone)).comeIn(code, 'Ada')
+    await page.getByRole('button', { name: 'Set up round 1' }).click()
+    await expect(ada.page.getByRole('list', { name: 'The turns of the setup' })).toBeVisible()
+    await inBothWidths(classroom, ada.page, 'bench, a real cube is set up')
+    await inBothWidths(classroom, page, 'desk, real cubes are set up')
+    await inBothWidths(classroom, board, 'board, real cubes are set up')
+    const start = await ada.setUpRealCube()
+    await inBothWidths(classroom, ada.page, 'bench, which picture does the cube show')
+    await ada.answerReady(start)
+    await expect(ada.page.getByText('Your cube is ready')).toBeVisible()
+    await inBothWidths(classroom, ada.page, 'bench, the cube is ready')
+    await page.getByRole('button', { name: 'Start round 1' }).click()
+    const written = lessonWay(start, YELLOW_CROSS).map(turnName).join(' ')
+    await ada.written.fill(written.replace(/^\S+/, 'q'))
+    await inBothWidths(classroom, ada.page, 'bench, a slip in what is written')
+    await ada.written.fill(written.replace(/\s\S+$/, ''))
+    await ada.send.tap()
+    await expect(ada.page.getByText('These turns do not reach the goal.')).toBeVisible()
+    await inBothWidths(classroom, ada.page, 'bench, written and astray')
+
+    await page.getByRole('button', { name: 'Rooms' }).click()
+    await desk.openRoom.click()
+    await expect(page.getByText(code)).toBeHidden()
+    await page.getByLabel('Lesson plan', { exact: true }).selectOption({ label: 'Take-home week' })
+    await page.getByRole('button', { name: 'Take it home' }).click()
+    await inBothWidths(classroom, page, 'desk, until when to take home')
+    const homeCode = await desk.code()
+    await page.getByRole('button', { name: 'Open the room for taking home' }).click()
+    await expect(page.getByText(/^open until/)).toBeVisible()
+    const atHome = await classroom.student(phone)
+    await goHome(atHome, homeCode)
+    await inBothWidths(classroom, atHome.page, 'bench, rounds at home')
+    await inBothWidths(classroom, page, 'desk, a take-home room')
+    await atHome.page.getByRole('listitem').filter({ hasText: 'Round 2 ·' }).getByRole('button').tap()
+    await inBothWidths(classroom, atHome.page, 'bench, which cube')
+
+    const practice = new PracticePage(await classroom.newPage(phone))
+    await practice.page.goto(`${classroom.url()}/practice`)
+    await practice.choice(/Yellow cross/).check({ force: true })
+    await inBothWidths(classroom, practice.page, 'practice, choosing')
+    const bench = await practice.start()
+    await practice.hint.tap()
+    await inBothWidths(classroom, practice.page, 'practice, a hint')
+    await bench.tap(lessonWay(await bench.position(), YELLOW_CROSS), 'tap')
+    await expect(practice.par).toBeVisible()
+    await inBothWidths(classroom, practice.page, 'practice, reached')
+  })
+}
+
+/** Checks a page as wide as a Chromebook and as narrow as a phone, and leaves it as wide as it was. */
+async function inBothWidths(classroom: Classroom, page: Page, what: string): Promise<void> {
+  const before = page.viewportSize()
+  for (const { viewport } of [CHROMEBOOK, PHONE]) {
+    if (viewport == null) continue
+    await page.setViewportSize(viewport)
+    await classroom.expectAccessible(page, `${what}, ${viewport.width} px wide,`)
+  }
+  if (before !== null) await page.setViewportSize(before)
+}
+
+async function openRoom(classroom: Classroom, desk: DeskPage, look: BrowserContextOptions) {
+  await desk.openRoom.click()
+  const code = await desk.code()
+  const board = await classroom.newPage({ ...PROJECTOR, ...look })
+  await board.goto(await desk.boardAddress())
+  await expect(board.getByText('Type the room code')).toBeVisible()
+  return { code, board }
+}
+
+/** In a take-home room a list of rounds waits behind the door, not a pad of keys. */
+async function goHome(comeIn: ComeInPage, code: string): Promise<void> {
+  await comeIn.code.fill(code)
+  await comeIn.name.fill('Mila')
+  await comeIn.goIn.tap()
+  await expect(comeIn.page.getByRole('heading', { name: 'Your rounds' })).toBeVisible()
+}
