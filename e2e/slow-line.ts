@@ -3,7 +3,7 @@
  * lost packet again, so to a page a loss is a stall of everything behind it. In front of a server on this machine.
  */
 
-import { createServer, connect, type Server, type Socket } from 'node:net'
+import { connect, createServer, type Server, type Socket } from 'node:net'
 
 type LineWishes = {
   /** Port of the server behind it, on loopback. */

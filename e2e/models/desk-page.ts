@@ -36,7 +36,10 @@ export class DeskPage {
     this.pretendClass = page.getByRole('button', { name: 'Pretend class' })
     this.openBoard = page.getByRole('link', { name: 'Open the board' })
     this.lock = page.getByRole('checkbox', { name: /Lock the room/ })
-    this.samplePar = page.getByRole('figure').getByText(/^Par \d+$/).first()
+    this.samplePar = page
+      .getByRole('figure')
+      .getByText(/^Par \d+$/)
+      .first()
     this.par = page.getByRole('main').getByText(/^(Par \d+|Best known \d+, at least \d+)$/)
     this.showPar = page.getByRole('button', { name: 'Show par to the class' })
     this.hidePar = page.getByRole('button', { name: 'Hide par from the class' })

@@ -101,7 +101,7 @@ function notesOf(round: Round, seatId: SeatId): LaneNotes | null {
   const levels = counted?.hints.map(({ level }) => level) ?? []
   const notes: LaneNotes = {
     nHints: levels.length,
-    hintLevel: levels.reduce<0 | HintLevel>((most, level) => (level > most ? level : most), 0),
+    hintLevel: Math.max(0, ...levels) as 0 | HintLevel,
     nNudges: round.nudges.get(seatId)?.length ?? 0,
     kept: counted?.how.kept ?? false,
     written: counted?.how.written ?? false,

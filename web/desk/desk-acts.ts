@@ -14,7 +14,7 @@ export type RoomActs = {
   closeRoom(): void
   setEntry(entry: RoomEntry): void
   answerKnock(knockId: string, letIn: boolean): void
-  usePlan(plan: LessonPlan | null): void
+  followPlan(plan: LessonPlan | null): void
   goToPart(at: number): void
   takeHome(rounds: readonly RoundSettings[], deadlineMs: number): void
   lookAtRound(roundId: RoundId): void

@@ -29,7 +29,7 @@ type DeskHomeScreenProps = {
     removePlan: (planId: string) => Promise<unknown>
     keepRoster: (roster: ClassRoster, rosterId: string | null) => Promise<unknown>
     removeRoster: (rosterId: string) => Promise<unknown>
-    usePlan: (plan: LessonPlan) => Promise<unknown>
+    followPlan: (plan: LessonPlan) => Promise<unknown>
   }
 }
 
@@ -65,7 +65,7 @@ export function DeskHomeScreen({ home, shelf, refusal, openRoom, watchRoom, shel
           plans={shelf.plans}
           onKeep={(plan, planId) => void shelfActs.keepPlan(plan, planId)}
           onRemove={(planId) => void shelfActs.removePlan(planId)}
-          onUse={(plan) => void shelfActs.usePlan(plan)}
+          onUse={(plan) => void shelfActs.followPlan(plan)}
         />
       )}
       {face === 'classes' && (

@@ -166,11 +166,7 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
           <LetIn view={view} acts={acts} />
           {door}
           {phase === 'ended' && <PretendClass view={view} onSeat={acts.pretendClass} />}
-          <CloseRoom
-            code={view.room.code}
-            roundIsOn={phase === 'playing' && !isTakeHome}
-            onClose={acts.closeRoom}
-          />
+          <CloseRoom code={view.room.code} roundIsOn={phase === 'playing' && !isTakeHome} onClose={acts.closeRoom} />
         </Sheet>
       )}
     </div>

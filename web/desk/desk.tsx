@@ -42,9 +42,9 @@ const SHELF_ACTS = {
   keepRoster: deskActs.keepRoster,
   removeRoster: deskActs.removeRoster,
   /** Opens a room that follows the plan. */
-  usePlan: async (plan: LessonPlan) => {
+  followPlan: async (plan: LessonPlan) => {
     await openRoom()
-    deskActs.usePlan(plan)
+    deskActs.followPlan(plan)
   },
 }
 

@@ -1,12 +1,16 @@
 /** In a round for real cubes: how many show the start already, or why there is no setup. */
 
 import { useTranslation } from 'react-i18next'
+import { turnOf } from '../../engine/cube/turns.ts'
 import type { DeskView } from '../../engine/wire/views.ts'
 import { writtenTurn } from '../parts/turn-words.ts'
-import { turnOf } from '../../engine/cube/turns.ts'
 import styles from './real-cubes.module.css'
 
-export function RealCubes({ view: { round, setup, seats } }: { readonly view: Pick<DeskView, 'round' | 'setup' | 'seats'> }) {
+export function RealCubes({
+  view: { round, setup, seats },
+}: {
+  readonly view: Pick<DeskView, 'round' | 'setup' | 'seats'>
+}) {
   const { t } = useTranslation()
   if (round === null || round.settings.cube === 'screen' || round.clock.phase === 'void') return null
   if (setup?.kind === 'none') return <p className={styles.line}>{t('desk:realCubes.none')}</p>

@@ -8,9 +8,9 @@ import type { RoomEntry } from '../../engine/contest/room-entry.ts'
 import type { ClassRoster } from '../../engine/contest/rosters/class-roster.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Answer, Answers, MessageName, Sent } from '../../engine/wire/from-browser.ts'
+import { goesOnWith } from '../../engine/wire/goes-on-with.ts'
 import { DESK_ENTER_PATH } from '../../engine/wire/places.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import { goesOnWith } from '../../engine/wire/goes-on-with.ts'
 import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
 import type { DeskHome, DeskView, ReviewView, Shelf, TryLook } from '../../engine/wire/views.ts'
 import { applyDeskTick } from './apply-tick.ts'
@@ -140,7 +140,7 @@ export const deskActs = {
     }),
   answerKnock: (knockId: string, letIn: boolean) => inRoom((roomId) => say('knock:answer', { roomId, knockId, letIn })),
 
-  usePlan: (plan: LessonPlan | null) => inRoom((roomId) => say('room:use-plan', { roomId, plan })),
+  followPlan: (plan: LessonPlan | null) => inRoom((roomId) => say('room:use-plan', { roomId, plan })),
   goToPart: (at: number) => inRoom((roomId) => say('room:plan-at', { roomId, at })),
   takeHome: (rounds: readonly RoundSettings[], deadlineMs: number) =>
     inRoom((roomId) => say('room:take-home', { roomId, rounds: [...rounds], deadlineMs })),

@@ -38,8 +38,7 @@ export function waysToShow({ ways, par, solutions }: ReviewView, choice: WaysCho
     const kind = par?.proven === false ? 'best-known' : 'shortest'
     shown.push({ owner: { kind }, turns: ways.shortest, reached: true })
   }
-  if (choice.lesson && ways !== null)
-    shown.push({ owner: { kind: 'lesson' }, turns: ways.lesson.turns, reached: true })
+  if (choice.lesson && ways !== null) shown.push({ owner: { kind: 'lesson' }, turns: ways.lesson.turns, reached: true })
   for (const [index, seatId] of choice.seats.entries()) {
     const solution = solutions.find((each) => each.seatId === seatId)
     if (solution === undefined) continue

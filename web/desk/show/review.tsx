@@ -19,8 +19,8 @@ import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { TickBox } from '../../ui/tick-box.tsx'
 import type { RoomActs } from '../desk-acts.ts'
 import { ChooseWays } from './choose-ways.tsx'
-import { defaultChoice, waysToShow, type WaysChoice } from './review-ways.ts'
 import styles from './review.module.css'
+import { defaultChoice, type WaysChoice, waysToShow } from './review-ways.ts'
 import { useShowing } from './use-showing.ts'
 import { WhatCostMost } from './what-cost-most.tsx'
 
@@ -95,10 +95,7 @@ function Ribbons({ view, review, acts }: { view: DeskView; review: ReviewView; a
   }, [review, ways])
   const chosen = Math.min(at.chosen, Math.max(0, ways.length - 1))
   const nTurns = ways[chosen]?.turns.length ?? 0
-  const within = useMemo(
-    () => ({ at: Math.min(at.at, nTurns), chosen, pointer: null }),
-    [at.at, nTurns, chosen],
-  )
+  const within = useMemo(() => ({ at: Math.min(at.at, nTurns), chosen, pointer: null }), [at.at, nTurns, chosen])
   const { isLive, begin, end } = useShowing(view, acts, shown, within)
   const choose = useCallback((way: number, turns: number) => setAt({ at: turns, chosen: way, pointer: null }), [])
   const go = useCallback((turns: number) => setAt((before) => ({ ...before, at: turns })), [])
@@ -123,7 +120,9 @@ function Ribbons({ view, review, acts }: { view: DeskView; review: ReviewView; a
             {t('showing:review.anonymous')}
           </TickBox>
           {nStagesIn(review.round.settings) > 0 && review.par !== null && (
-            <p className={styles.par}>{t(review.par.proven ? 'common:par.proven' : 'common:par.bestKnown', review.par)}</p>
+            <p className={styles.par}>
+              {t(review.par.proven ? 'common:par.proven' : 'common:par.bestKnown', review.par)}
+            </p>
           )}
         </div>
         {shown !== null && (
@@ -151,4 +150,3 @@ function useReview(roundId: RoundId | null, acts: ReviewProps['acts']): ReviewVi
   }, [roundId, acts])
   return review?.round.id === roundId ? review : null
 }
-

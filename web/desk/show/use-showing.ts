@@ -1,7 +1,7 @@
 /** Shows the class what the desk has in hand: whole when it is another thing, and else how far it has gone. */
 
 import { useEffect, useRef } from 'react'
-import type { Shown, ShowingAt } from '../../../engine/wire/shown.ts'
+import type { ShowingAt, Shown } from '../../../engine/wire/shown.ts'
 import type { DeskView } from '../../../engine/wire/views.ts'
 import type { RoomActs } from '../desk-acts.ts'
 

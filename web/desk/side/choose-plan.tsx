@@ -16,7 +16,7 @@ type ChoosePlanProps = {
   readonly view: DeskView
   readonly nowMs: number
   readonly plans: Shelf['plans']
-  readonly acts: Pick<RoomActs, 'usePlan' | 'takeHome'>
+  readonly acts: Pick<RoomActs, 'followPlan' | 'takeHome'>
 }
 
 export function ChoosePlan({ view, nowMs, plans, acts }: ChoosePlanProps) {
@@ -41,7 +41,7 @@ export function ChoosePlan({ view, nowMs, plans, acts }: ChoosePlanProps) {
               {t('desk:lesson.takeHome')}
             </Button>
           )}
-          <Button look="quiet" icon="cross" onClick={() => acts.usePlan(null)}>
+          <Button look="quiet" icon="cross" onClick={() => acts.followPlan(null)}>
             {t('desk:lesson.putAway')}
           </Button>
         </div>
@@ -57,7 +57,7 @@ export function ChoosePlan({ view, nowMs, plans, acts }: ChoosePlanProps) {
         value=""
         onChange={(event) => {
           const plan = all[Number(event.currentTarget.value)]
-          if (plan !== undefined) acts.usePlan(plan)
+          if (plan !== undefined) acts.followPlan(plan)
         }}
       >
         <option value="">{t('desk:lesson.none')}</option>

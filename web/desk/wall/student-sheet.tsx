@@ -11,8 +11,8 @@ import { Button } from '../../ui/button.tsx'
 import { formatClock } from '../../ui/clock-face.tsx'
 import { Sheet } from '../../ui/sheet.tsx'
 import { Sign } from '../../ui/signs.tsx'
-import type { StudentState } from './wall-students.ts'
 import styles from './student-sheet.module.css'
+import type { StudentState } from './wall-students.ts'
 
 type StudentSheetProps = {
   student: StudentState

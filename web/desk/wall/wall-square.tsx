@@ -9,8 +9,8 @@ import { stickersFromText } from '../../cube/sticker-text.ts'
 import { ProgressPips } from '../../parts/lanes/progress-pips.tsx'
 import { classNames } from '../../ui/class-names.ts'
 import { Sign } from '../../ui/signs.tsx'
-import type { StudentState } from './wall-students.ts'
 import styles from './wall-square.module.css'
+import type { StudentState } from './wall-students.ts'
 
 type WallSquareProps = {
   readonly student: StudentState

@@ -47,7 +47,8 @@ export function studentStates(
         place: lane?.place ?? null,
         progress: lane?.progress ?? 0,
         stickers: cell?.stickers ?? null,
-        idleSeconds: isPlayed && best === null ? Math.floor(Math.max(0, played - (cell?.lastStepMs ?? 0)) / 1_000) : null,
+        idleSeconds:
+          isPlayed && best === null ? Math.floor(Math.max(0, played - (cell?.lastStepMs ?? 0)) / 1_000) : null,
         signs: signsOf(seat, best !== null, isPlayed && cell !== undefined ? cell : null, round, played),
         delayMs: cell?.delayMs ?? null,
       }

@@ -30,7 +30,11 @@ export function pieceWords(t: TFunction, { colours }: LookedForPiece, baseColour
 
 /** @param home the faces of the piece's home place @returns the same for any piece, as a list names it */
 export function namedPiece(t: TFunction, home: readonly Face[], baseColour: Colour): string {
-  return pieceWords(t, { home: home.join(''), at: home.join(''), colours: home.map((colour) => ({ colour, facing: colour })) }, baseColour)
+  return pieceWords(
+    t,
+    { home: home.join(''), at: home.join(''), colours: home.map((colour) => ({ colour, facing: colour })) },
+    baseColour,
+  )
 }
 
 /** @returns the colour of a home face as it stands inside a sentence */

@@ -15,8 +15,8 @@ import { noteWords } from '../coach/note-words.ts'
 import { turnsDoneAt } from './align-ways.ts'
 import { MomentHead } from './moment-head.tsx'
 import { noteAt, readReview } from './read-ways.ts'
-import { ReviewRow } from './review-row.tsx'
 import styles from './review-face.module.css'
+import { ReviewRow } from './review-row.tsx'
 import { ownerWords } from './way-words.ts'
 
 type ReviewFaceProps = {

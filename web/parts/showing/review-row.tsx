@@ -31,7 +31,10 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
   const name = ownerWords(t, way)
   const brackets = isMade ? reading.notes.filter((note) => note.costTurns > 0).slice(0, BRACKETS_MAX) : []
   return (
-    <li className={classNames(styles.row, isChosen && styles.chosen)} style={{ '--square': `${square}px` } as CSSProperties}>
+    <li
+      className={classNames(styles.row, isChosen && styles.chosen)}
+      style={{ '--square': `${square}px` } as CSSProperties}
+    >
       <button
         type="button"
         className={styles.name}
@@ -70,7 +73,7 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
             className={styles.bracket}
             style={{ left: left(note.fromTurn), width: Math.max(square, left(note.toTurn) - left(note.fromTurn)) }}
           >
-            <i>{t('showing:bracket', { count: note.costTurns })}</i>
+            <span>{t('showing:bracket', { count: note.costTurns })}</span>
           </span>
         ))}
       </div>
@@ -104,6 +107,7 @@ function Part({ part, left, isMade, onPress }: PartProps) {
     >
       {turns.map((turn, index) => (
         // biome-ignore lint/a11y/useKeyWithClickEvents: hidden from the keyboard on purpose, see above.
+        // biome-ignore lint/a11y/noStaticElementInteractions: the same.
         // biome-ignore lint/suspicious/noArrayIndexKey: turns of a trigger have no identity but their place.
         <i key={index} onClick={() => onPress?.(part.at + index)}>
           {writtenTurn(turn)}

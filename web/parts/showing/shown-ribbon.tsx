@@ -28,7 +28,11 @@ export function ShownRibbon({ turns, at, isMade = false }: ShownRibbonProps) {
     <div ref={strip} className={classNames(styles.ribbon, isMade && styles.made)} dir="ltr" aria-hidden="true">
       {parts.map((part) =>
         part.kind === 're-hold' ? (
-          <span key={`r${part.at}`} className={classNames(styles.reHold, part.at < at && styles.done)} {...nextAt(part.at, at)}>
+          <span
+            key={`r${part.at}`}
+            className={classNames(styles.reHold, part.at < at && styles.done)}
+            {...nextAt(part.at, at)}
+          >
             {writtenTurn(part.turn)}
           </span>
         ) : (
