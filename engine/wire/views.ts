@@ -108,8 +108,13 @@ export type BenchView = {
   /** In a take-home room all its rounds, to choose from; else empty. */
   readonly rounds: readonly RoundInList[]
   readonly round: RoundView | null
-  /** Turns that bring a solved real cube, held home, to the start; null where the round is played on screens. */
+  /**
+   * Turns that bring a solved real cube, held home, to the start; null where the round is played on screens, while they are
+   * searched for, and where there are none.
+   */
   readonly setup: readonly TurnName[] | null
+  /** No setup was found: the round cannot be played on a real cube. */
+  readonly noSetup: boolean
   /** The last nudge of this round; `number` counts them. */
   readonly nudge: { readonly number: number; readonly nudge: Nudge } | null
   /** What came of turns that were handed in after the end. */

@@ -30,7 +30,7 @@ export function waitAtDoor(connection: Connection, room: LiveRoom): void {
 
 /** Waits no longer: seated, gone, or somewhere else. */
 export function leaveDoor(connection: Connection): void {
-  connection.data.waitsAt?.leaveDoor(connection.id)
+  connection.data.waitsAt?.entrance.leaveDoor(connection.id)
   connection.data.waitsAt = null
 }
 

@@ -6,10 +6,11 @@ import { err, ok } from '../../engine/result.ts'
 import { become, leaveDoor } from './change-role.ts'
 import type { Connection, LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
-import type { AnsweredKnock, LiveRoom } from './live-room.ts'
+import type { LiveRoom } from './live-room.ts'
 import { inOwnRoom, ownRoom } from './own-room.ts'
 import type { LiveParts } from './parts.ts'
 import type { PretendClasses } from './pretend/pretend-classes.ts'
+import type { AnsweredKnock } from './room-entrance.ts'
 import type { Rooms } from './rooms.ts'
 import { sendAway, takeSeat } from './seat-messages.ts'
 import { benchViewFor, deskViewFor } from './view-for.ts'
@@ -81,12 +82,15 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
       return ok({ desk: viewOf(room.value) })
     },
 
-    'room:set': (connection, message) => inRoom(connection, message.roomId, (room) => room.set(message.settings)),
-    'room:lock': (connection, message) => inRoom(connection, message.roomId, (room) => room.lock(message.locked)),
+    'room:set': (connection, message) =>
+      inRoom(connection, message.roomId, (room) => room.lesson.set(message.settings)),
+    'room:lock': (connection, message) =>
+      inRoom(connection, message.roomId, (room) => room.entrance.lock(message.locked)),
 
-    'room:entry': (connection, message) => inRoom(connection, message.roomId, (room) => room.setEntry(message.entry)),
+    'room:entry': (connection, message) =>
+      inRoom(connection, message.roomId, (room) => room.entrance.setEntry(message.entry)),
     'room:take-home': (connection, message) =>
-      inRoom(connection, message.roomId, (room) => room.takeHome(message.rounds, message.deadlineMs)),
+      inRoom(connection, message.roomId, (room) => room.takeHome.open(message.rounds, message.deadlineMs)),
     'room:look-at': (connection, message) =>
       inRoom(connection, message.roomId, async (room) => room.lookAt(message.roundId)),
 
@@ -96,23 +100,23 @@ export function deskMessages(live: LiveServer, rooms: Rooms, pretend: PretendCla
         if (!closed.ok) return closed
         pretend.sendHome(room)
         for (const seat of room.seats.values()) sendAway(live, seat.connection, 'room-closed')
-        for (const { connectionId } of room.emptyDoor()) sendAway(live, connectionId, 'room-closed')
+        for (const { connectionId } of room.entrance.emptyDoor()) sendAway(live, connectionId, 'room-closed')
         return closed
       }),
 
     'seat:remove': (connection, message) =>
       inRoom(connection, message.roomId, async (room) => {
-        const removed = await room.remove(message.seatId)
+        const removed = await room.entrance.remove(message.seatId)
         if (removed.ok) sendAway(live, removed.value.connection, 'removed')
         return removed
       }),
 
     'seat:rename': (connection, message) =>
-      inRoom(connection, message.roomId, (room) => room.rename(message.seatId, message.name)),
+      inRoom(connection, message.roomId, (room) => room.entrance.rename(message.seatId, message.name)),
 
     'knock:answer': (connection, message) =>
       inRoom(connection, message.roomId, async (room) => {
-        const answered = await room.answerKnock(message.knockId, message.letIn)
+        const answered = await room.entrance.answerKnock(message.knockId, message.letIn)
         if (answered.ok) await tellWhoWaited(live, room, answered.value)
         return answered
       }),
@@ -158,7 +162,7 @@ async function tellWhoWaited(live: LiveServer, room: LiveRoom, { knock, seat }: 
   if (connection.data.waitsAt !== room) {
     // Told already by the other of two desks; or gave up while the seat was being stored: then nobody wants it, and its
     // name is free again.
-    if (seat !== null && seat.connection === null && knock.moves === null) await room.remove(seat.id)
+    if (seat !== null && seat.connection === null && knock.moves === null) await room.entrance.remove(seat.id)
     return
   }
   if (seat === null) {

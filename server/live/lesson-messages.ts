@@ -16,8 +16,9 @@ type LessonMessages = Pick<
 export function lessonMessages(rooms: Rooms, parts: LiveParts): LessonMessages {
   const inRoom = inOwnRoom(rooms)
   return {
-    'room:use-plan': (connection, message) => inRoom(connection, message.roomId, (room) => room.usePlan(message.plan)),
-    'room:plan-at': (connection, message) => inRoom(connection, message.roomId, (room) => room.goToPart(message.at)),
+    'room:use-plan': (connection, message) =>
+      inRoom(connection, message.roomId, (room) => room.lesson.use(message.plan)),
+    'room:plan-at': (connection, message) => inRoom(connection, message.roomId, (room) => room.lesson.goTo(message.at)),
 
     'seat:look'(connection, message) {
       const room = ownRoom(connection, rooms, message.roomId)

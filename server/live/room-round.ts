@@ -220,13 +220,13 @@ export class RoomRound {
   }
 
   /** Judges a try that comes in after the end, and keeps it beside the ranking. */
-  async handIn(roundId: RoundId, sent: TryHandedIn): Promise<Result<{ reached: Reached | null }, Refusal>> {
+  async handIn(roundId: RoundId, sent: TryHandedIn): Promise<Result<Reached | null, Refusal>> {
     const applied = this.#appliedRound(roundId)
     if (!applied.ok) return this.#tell(applied)
     const next = handIn(applied.value.round, sent)
     if (!next.ok) return this.#tell(next)
     const { round, judged, isKept } = next.value
-    const answer = ok({ reached: judged.reached })
+    const answer = ok(judged.reached)
     if (!isKept) return this.#tell(answer)
     const { seatId } = sent
     const { number: tryNumber, steps } = judged

@@ -1,34 +1,29 @@
 /**
  * The rounds of a room. A class plays one at a time and holds only the last; a take-home room holds all of its rounds, each
- * open until the deadline. Of earlier ones the room knows what a list shows, and the record has the rest.
+ * open until the deadline. Those before them are with EarlierRounds.
  */
 
 import type { ClockEvent } from '../../engine/contest/change-clock.ts'
 import type { TryHandedIn } from '../../engine/contest/hand-in.ts'
 import type { RoomId, RoundId, SeatId } from '../../engine/contest/ids.ts'
 import type { Nudge } from '../../engine/contest/nudges.ts'
-import type { RoundClock } from '../../engine/contest/round-clock.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Reached, Round } from '../../engine/contest/round-state.ts'
 import type { TurnsAnswer } from '../../engine/contest/take-turns.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { RoundOnRecord } from '../store/record.ts'
+import { EarlierRounds } from './earlier-rounds.ts'
+import { type ListedRound, listed, listedFromRecord } from './listed-round.ts'
 import type { LiveParts } from './parts.ts'
 import { RoomRound, type Standing, type TurnsOfSeat } from './room-round.ts'
+import type { Seat } from './room-seats.ts'
 import { type Guide, RoundGuide, type RoundSetup } from './round-guide.ts'
 import type { StoreEntry } from './store-entry.ts'
+import { tookPart } from './took-part.ts'
 
 /** A round that is in memory, with its par and ways. */
 type HeldRound = { readonly held: RoomRound; readonly guide: RoundGuide }
-
-/** A round in the list of its room. */
-export type ListedRound = {
-  readonly id: RoundId
-  readonly number: number
-  readonly settings: RoundSettings
-  readonly phase: RoundClock['phase']
-}
 
 export class RoomRounds {
   readonly #parts: LiveParts
@@ -38,8 +33,7 @@ export class RoomRounds {
   #held: HeldRound[] = []
   /** Which of the held rounds desk and board look at. */
   #lookedAt = 0
-  /** Rounds that are over and no longer held. */
-  #before: ListedRound[] = []
+  readonly #earlier: EarlierRounds
   /** Rounds whose par the teacher shows ahead of their end. */
   readonly #parShown = new Set<RoundId>()
 
@@ -49,14 +43,13 @@ export class RoomRounds {
     this.#roomId = roomId
     this.#store = store
     this.#tell = tell
+    this.#earlier = new EarlierRounds(parts, store)
     this.#held = [this.#emptyHeld(0)]
   }
 
   restore(rounds: readonly RoundOnRecord[], held: readonly { standing: Standing; parShown: boolean }[]): void {
     const heldIds = new Set(held.map(({ standing }) => standing.round.id))
-    this.#before = rounds
-      .filter(({ roundId }) => !heldIds.has(roundId))
-      .map(({ roundId: id, number, settings, isVoid }) => ({ id, number, settings, phase: isVoid ? 'void' : 'ended' }))
+    this.#earlier.restore(rounds.filter(({ roundId }) => !heldIds.has(roundId)).map(listedFromRecord))
     if (held.length === 0) return
     this.#held = held.map(({ standing }) => this.#emptyHeld(standing.round.number - 1))
     for (const [index, { standing, parShown }] of held.entries()) {
@@ -77,7 +70,7 @@ export class RoomRounds {
   }
 
   get nRounds(): number {
-    return this.#held[this.#held.length - 1].held.nRounds
+    return this.#last.nRounds
   }
 
   get isUnderWay(): boolean {
@@ -85,7 +78,7 @@ export class RoomRounds {
   }
 
   get list(): readonly ListedRound[] {
-    return [...this.#before, ...this.all.map(listed)]
+    return [...this.#earlier.list, ...this.all.map(listed)]
   }
 
   of(roundId: RoundId): Round | null {
@@ -186,8 +179,20 @@ export class RoomRounds {
     return this.#find(roundId)?.held.nudge(roundId, seatIds, nudge) ?? this.#noSuchRound()
   }
 
-  handIn(roundId: RoundId, sent: TryHandedIn): Promise<Result<{ reached: Reached | null }, Refusal>> {
-    return this.#find(roundId)?.held.handIn(roundId, sent) ?? this.#noSuchRound()
+  /** Judges a try that comes in after the end of its round, also when another one has begun since, and keeps it. */
+  async handIn(
+    seat: Seat,
+    roundId: RoundId,
+    sent: Omit<TryHandedIn, 'seatId'>,
+  ): Promise<Result<Reached | null, Refusal>> {
+    const round = this.of(roundId)
+    // Who came after the end had no part in it.
+    if (round !== null && !tookPart(round, seat)) return err({ code: 'contest/round-over' })
+    const one = this.#find(roundId)
+    if (one !== null) return one.held.handIn(roundId, { ...sent, seatId: seat.id })
+    // The next one may be on its way to the disk: until it is there, its round is not an earlier one.
+    const settled = await this.#last.settled(ok(null))
+    return settled.ok ? this.#earlier.handIn(seat, roundId, sent) : settled
   }
 
   /** Gives up what is still searched. */
@@ -197,8 +202,11 @@ export class RoomRounds {
 
   /** An answer may rest on changes under way: whoever holds no such round asks the last one, which waits for them. */
   #noSuchRound(): Promise<Result<never, Refusal>> {
-    const last = this.#held[this.#held.length - 1].held
-    return last.settled(err({ code: 'contest/no-such-round' }))
+    return this.#last.settled(err({ code: 'contest/no-such-round' }))
+  }
+
+  get #last(): RoomRound {
+    return this.#held[this.#held.length - 1].held
   }
 
   #find(roundId: RoundId): HeldRound | null {
@@ -208,7 +216,7 @@ export class RoomRounds {
   #emptyHeld(nRoundsBefore: number): HeldRound {
     return {
       held: new RoomRound(this.#parts, this.#roomId, this.#store, nRoundsBefore, (round) =>
-        this.#before.push(listed(round)),
+        this.#earlier.add(listed(round)),
       ),
       guide: new RoundGuide(this.#parts, this.#tell),
     }
@@ -224,8 +232,4 @@ function isSameGame(a: RoundSettings, b: RoundSettings): boolean {
   const game = (settings: RoundSettings) =>
     JSON.stringify(Object.entries({ ...settings, pace: null, timeLimitMs: null }).sort())
   return game(a) === game(b)
-}
-
-function listed({ id, number, settings, clock }: Round): ListedRound {
-  return { id, number, settings, phase: clock.phase }
 }

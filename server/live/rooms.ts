@@ -93,7 +93,7 @@ export class Rooms {
   bySeatToken(token: string): { room: LiveRoom; seat: Seat } | null {
     const tokenHash = hashSecret(token)
     for (const room of this.#byId.values()) {
-      const seat = room.seatOfTokenHash(tokenHash)
+      const seat = room.entrance.seatOfTokenHash(tokenHash)
       if (seat !== null) return { room, seat }
     }
     return null

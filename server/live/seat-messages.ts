@@ -14,6 +14,7 @@ import type { Connection, LiveServer } from './connection.ts'
 import type { Handlers } from './gateway.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { MessageLimits } from './message-limits.ts'
+import type { RoomEntrance } from './room-entrance.ts'
 import type { Seat } from './room-seats.ts'
 import type { Rooms } from './rooms.ts'
 import { benchViewFor } from './view-for.ts'
@@ -56,7 +57,7 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
       const room = found.value
       const joinWaitMs = await limits.joinWaitMs(connection)
       if (joinWaitMs !== null) return err({ code: 'wire/too-fast', retryAfterMs: joinWaitMs })
-      const own = message.token === undefined ? null : room.seatOfTokenHash(hashSecret(message.token))
+      const own = message.token === undefined ? null : room.entrance.seatOfTokenHash(hashSecret(message.token))
       if (own !== null && message.token !== undefined) {
         // The seat was taken before, and the answer was lost.
         takeSeat(live, connection, room, own)
@@ -72,7 +73,7 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
       if (room.closed) return err({ code: 'room/closed' })
       if (!connection.connected) {
         // Hung up while the seat was being stored: nobody has its token, so nobody could ever give its name back.
-        await room.remove(seat.id)
+        await room.entrance.remove(seat.id)
         return err({ code: 'seat/gone' })
       }
       takeSeat(live, connection, room, seat)
@@ -95,7 +96,7 @@ export function seatMessages(live: LiveServer, rooms: Rooms, limits: MessageLimi
     async 'seat:leave'(connection) {
       const at = seatOf(connection)
       if (!at.ok) return at
-      const removed = await at.value.room.remove(at.value.seat.id)
+      const removed = await at.value.room.entrance.remove(at.value.seat.id)
       if (!removed.ok) return removed
       become(connection, { role: 'nobody' })
       return ok({})
@@ -145,23 +146,23 @@ async function comeIn(
   connection: Connection,
   room: LiveRoom,
   message: Parsed<'seat:join'>,
-): ReturnType<LiveRoom['comeIn']> {
+): ReturnType<RoomEntrance['comeIn']> {
   const { name, pupilId, moves = false, token } = message
-  if (!connection.data.isPretend) return room.comeIn({ name, pupilId, moves }, connection.id, token)
-  const seated = await room.seatPretender(name ?? '', token)
+  if (!connection.data.isPretend) return room.entrance.comeIn({ name, pupilId, moves }, connection.id, token)
+  const seated = await room.entrance.seatPretender(name ?? '', token)
   return seated.ok ? ok({ kind: 'in', ...seated.value }) : seated
 }
 
-function doorFor(room: LiveRoom): Door {
-  const here = new Set([...room.seats.values()].map(({ pupilId }) => pupilId))
-  const pupils = room.roster?.pupils ?? []
-  const names = room.entry.names === 'roster' && room.roster === null ? 'typed' : room.entry.names
+function doorFor({ facts, entrance }: LiveRoom): Door {
+  const { seats, roster, entry, locked } = entrance
+  const here = new Set([...seats.values()].map(({ pupilId }) => pupilId))
+  const pupils = roster?.pupils ?? []
   return {
-    code: room.facts.code,
-    names,
+    code: facts.code,
+    names: entry.names === 'roster' && roster === null ? 'typed' : entry.names,
     pupils: pupils.map(({ pupilId, name }) => ({ pupilId, name, isHere: here.has(pupilId) })),
-    approve: room.entry.approve,
-    locked: room.locked,
+    approve: entry.approve,
+    locked,
   }
 }
 

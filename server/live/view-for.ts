@@ -7,7 +7,7 @@ import { type Lane, laneOf } from '../../engine/contest/rank-board.ts'
 import type { Player, Round } from '../../engine/contest/round-state.ts'
 import { stepName } from '../../engine/contest/steps.ts'
 import { formatStickers } from '../../engine/cube/stickers.ts'
-import { type TurnName, turnName } from '../../engine/cube/turns.ts'
+import { turnName } from '../../engine/cube/turns.ts'
 import type {
   BenchView,
   BoardView,
@@ -24,6 +24,7 @@ import type {
 } from '../../engine/wire/views.ts'
 import type { LiveRoom } from './live-room.ts'
 import type { Seat } from './room-seats.ts'
+import type { RoundSetup } from './round-guide.ts'
 import { tookPart } from './took-part.ts'
 
 export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
@@ -34,7 +35,7 @@ export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
     room: {
       code: room.facts.code,
       closed: room.closed,
-      pretend: room.hasPretenders(),
+      pretend: room.entrance.hasPretenders(),
       deadlineMs: room.deadlineMs,
     },
     me: {
@@ -46,7 +47,7 @@ export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
     },
     rounds: room.deadlineMs === null ? [] : room.heldRounds.map((each) => roundForStudent(each, seat)),
     round: round === null ? null : roundView(round),
-    setup: round === null ? null : setupTurns(room, round),
+    ...setupForStudent(round === null ? null : room.setupOf(round)),
     nudge: round === null ? null : lastNudge(round, seat),
     handedIn: round === null ? null : handedInView(round, seat),
     showing: room.showing.now,
@@ -67,9 +68,9 @@ export function boardViewFor(room: LiveRoom, addresses: readonly string[]): Boar
     room: {
       code: room.facts.code,
       closed: room.closed,
-      locked: room.locked,
+      locked: room.entrance.locked,
       addresses,
-      pretend: room.hasPretenders(),
+      pretend: room.entrance.hasPretenders(),
       deadlineMs: room.deadlineMs,
     },
     showing: room.showing.now,
@@ -94,17 +95,17 @@ export function deskViewFor(room: LiveRoom, addresses: readonly string[], saving
     room: {
       id: room.facts.id,
       code: room.facts.code,
-      locked: room.locked,
+      locked: room.entrance.locked,
       closed: room.closed,
       addresses,
       viewerKey: room.facts.viewerKey,
       openedAtMs: room.facts.openedAtMs,
-      entry: room.entry,
+      entry: room.entrance.entry,
       deadlineMs: room.deadlineMs,
     },
-    settings: room.settings,
-    plan: room.plan,
-    knocks: room.knocks,
+    settings: room.lesson.settings,
+    plan: room.lesson.plan,
+    knocks: room.entrance.knocks,
     seats: [...room.seats.values()].map((seat) => seatView(room, seat)),
     rounds: room.roundList.map((each) => ({ ...each, bestTurns: null })),
     round: round === null ? null : roundView(round),
@@ -223,9 +224,8 @@ function roundForStudent({ id, number, settings, clock, players }: Round, seat: 
   return { id, number, settings, phase: clock.phase, bestTurns: players.get(seat.id)?.best?.turns ?? null }
 }
 
-function setupTurns(room: LiveRoom, round: Round): readonly TurnName[] | null {
-  const setup = room.setupOf(round)
-  return setup?.kind === 'turns' ? setup.turns : null
+function setupForStudent(setup: RoundSetup | null): Pick<BenchView, 'setup' | 'noSetup'> {
+  return { setup: setup?.kind === 'turns' ? setup.turns : null, noSetup: setup?.kind === 'none' }
 }
 
 function lastNudge({ nudges }: Round, seat: Seat): BenchView['nudge'] {

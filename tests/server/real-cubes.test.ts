@@ -126,6 +126,7 @@ describe('real cubes', () => {
       expect(asked).toEqual([{ to: 5, parTurns: par?.turns, lessonWay: lessonWay(start.value, { from: 5, to: 5 }) }])
       const again = await aReturningStudent(server, ada.token)
       expect(again.view().setup).toEqual(setup)
+      expect(again.view().noSetup).toBe(false)
     },
   )
 
@@ -136,17 +137,20 @@ describe('real cubes', () => {
     const ada = await aStudent(server, teacher.code, 'Ada')
     await startRound(server, teacher)
     await until('the desk has par', () => teacher.view().par)
-    expect([ada.view().setup, teacher.view().setup, asked]).toEqual([null, null, []])
+    expect([ada.view().setup, ada.view().noSetup, teacher.view().setup, asked]).toEqual([null, false, null, []])
   })
 
-  test('[HC2] where there is none the desk is told, and the class can play on screens', async () => {
+  test('[HC2] where there is none desk and students are told, also one who comes back, and the class can play on screens', async () => {
     server = await aServer()
     const teacher = await aTeacher(server, REAL)
     const ada = await aStudent(server, teacher.code, 'Ada')
     const roundId = await startRound(server, teacher)
     await until('the desk is told', () => teacher.view().setup?.kind === 'none')
+    await until('Ada is told', () => ada.view().noSetup)
     expect(ada.view().setup).toBeNull()
-    expect(await ada.turn(roundId, 0, ['R'])).toMatchObject({ ok: true })
+    const back = await aReturningStudent(server, ada.token)
+    expect(back.view().noSetup).toBe(true)
+    expect(await back.turn(roundId, 0, ['R'])).toMatchObject({ ok: true })
   })
 
   test('[GU2] neither par nor ways leave the desk of a round on real cubes, dealt or running', async () => {

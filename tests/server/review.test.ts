@@ -246,7 +246,10 @@ describe('what is handed in after the end', () => {
     expect(await handIn(back, first, ['R', ...way.slice(0, 1)])).toMatchObject({ value: { reached: null } })
     const desk = connect(server, { cookie: teacher.cookie })
     await mustAsk(desk, 'desk:enter', {})
-    expect((await reviewOf({ ...teacher, client: desk }, first)).solutions.map(({ name }) => name)).toEqual(['Ada', 'Bo'])
+    expect((await reviewOf({ ...teacher, client: desk }, first)).solutions.map(({ name }) => name)).toEqual([
+      'Ada',
+      'Bo',
+    ])
   })
 
   test('[TU16] of several tries of an earlier round that come in at once the best is kept', async () => {
@@ -257,7 +260,11 @@ describe('what is handed in after the end', () => {
     await end(teacher, first)
     await startRound(server, teacher)
     const worse: StepName[] = ['U', "U'", ...way]
-    const answers = await Promise.all([handIn(ada, first, worse), handIn(ada, first, way, 2), handIn(ada, first, worse, 3)])
+    const answers = await Promise.all([
+      handIn(ada, first, worse),
+      handIn(ada, first, way, 2),
+      handIn(ada, first, worse, 3),
+    ])
     expect(answers.map(({ ok }) => ok)).toEqual([true, true, true])
     expect((await reviewOf(teacher, first)).solutions.map(({ turns }) => turns)).toEqual([way])
   })

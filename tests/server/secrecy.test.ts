@@ -43,7 +43,20 @@ const OF_PAR = ['par', 'proven', 'lowerBound']
 const OF_THE_ROOM = ['room', 'code', 'closed', 'pretend', 'deadlineMs']
 const BENCH_FIELDS = new Set([
   ...[...OF_A_ROUND, ...OF_A_LANE, ...OF_A_SHOWING, ...OF_PAR, ...OF_THE_ROOM],
-  ...['me', 'asksForHelp', 'ready', 'rounds', 'bestTurns', 'setup', 'nudge', 'level', 'words', 'piece', 'handedIn'],
+  ...[
+    'me',
+    'asksForHelp',
+    'ready',
+    'rounds',
+    'bestTurns',
+    'setup',
+    'noSetup',
+    'nudge',
+    'level',
+    'words',
+    'piece',
+    'handedIn',
+  ],
   ...[
     'reached',
     'mine',

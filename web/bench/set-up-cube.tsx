@@ -14,6 +14,7 @@ import type { BenchFace } from './bench-face.ts'
 import type { FaceProps } from './bench-props.ts'
 import { OwnCubePage } from './own-cube-page.tsx'
 import styles from './set-up-cube.module.css'
+import { wordsForClockAtSetUp, wordsForNoSetup } from './set-up-cube-words.ts'
 
 type SetUpCubeProps = FaceProps & { readonly face: Extract<BenchFace, { kind: 'setting-up' | 'set-up' }> }
 
@@ -33,9 +34,13 @@ export function SetUpCube({ face, ...page }: SetUpCubeProps) {
   useEffect(() => {
     if (isUnsaid) acts.sayReady(true)
   }, [isUnsaid, acts])
-  const isRunning = round.clock.phase !== 'ready'
+  const isTheOnlyWay = kind === 'setting-up' && view.noSetup
   const onScreen = cube === 'either' && (
-    <Button look="quiet" className={styles.onScreen} onClick={() => onChoose({ cube: 'screen', ready: null })}>
+    <Button
+      look={isTheOnlyWay ? 'accent' : 'quiet'}
+      className={isTheOnlyWay ? styles.instead : styles.onScreen}
+      onClick={() => onChoose({ cube: 'screen', ready: null })}
+    >
       {t('bench:whichCube.onScreen')}
     </Button>
   )
@@ -63,12 +68,12 @@ export function SetUpCube({ face, ...page }: SetUpCubeProps) {
       </OwnCubePage>
     )
   }
-  const state = live.status === 'away' ? t('bench:awayWaiting') : isRunning ? lateWords() : null
+  const state = live.status === 'away' ? t('bench:awayWaiting') : wordsForClockAtSetUp(t, view, round)
   return (
     <OwnCubePage {...page} round={round} state={state} brief>
       {setup === null ? (
         <p className={styles.workedOut} role="status">
-          {t('bench:setUp.workedOut')}
+          {wordsForNoSetup(t, view, round)}
         </p>
       ) : (
         <SetupGuide start={start} setup={setup} baseColour={baseColour} marks={liked.marks} onReady={() => say(true)} />
@@ -76,11 +81,6 @@ export function SetUpCube({ face, ...page }: SetUpCubeProps) {
       {onScreen}
     </OwnCubePage>
   )
-
-  function lateWords(): string | null {
-    if (round.settings.pace === 'alone') return null
-    return round.clock.phase === 'paused' ? t('bench:paused') : t('bench:setUp.late')
-  }
 }
 
 /** @returns the start of a round, which the server has checked */

@@ -54,7 +54,13 @@ function Page({ view, round, nowMs }: { view: BoardView; round: RoundView; nowMs
   const { t } = useTranslation()
   const { clock, settings } = round
   const toSignalMs = countdownMs(clock, nowMs)
-  if (clock.phase === 'ready') return <Words title={t('board:settingUp.title')} sentence={t('board:settingUp.sentence', { count: view.nReady, of: view.nStudents })} />
+  if (clock.phase === 'ready')
+    return (
+      <Words
+        title={t('board:settingUp.title')}
+        sentence={t('board:settingUp.sentence', { count: view.nReady, of: view.nStudents })}
+      />
+    )
   if (clock.phase === 'void') return <Words title={t('board:voided.title')} sentence={t('board:voided.sentence')} />
   if (toSignalMs > 0) return <Countdown seconds={Math.ceil(toSignalMs / 1000)} />
   if (view.covered) {

@@ -37,6 +37,7 @@ export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
   const { stickers, baseColour, matters, marks = 'plain', view = 'plain', pointed = NOTHING, label, className } = props
   const colours = coloursByHomeFace(baseColour)
   return (
+    // biome-ignore lint/a11y/noSvgWithoutTitle: it has a label, or is hidden because words beside it say the same.
     <svg
       className={`${styles.cube} ${className ?? ''}`}
       viewBox={FLAT_VIEW_BOXES[view]}

@@ -38,7 +38,18 @@ export type TurningCubeProps = {
 }
 
 export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
-  const { cube, baseColour, marks, turnable, onTurn, look, onLook, outlined = null, slowReHolds = false, pointed = NOTHING } = props
+  const {
+    cube,
+    baseColour,
+    marks,
+    turnable,
+    onTurn,
+    look,
+    onLook,
+    outlined = null,
+    slowReHolds = false,
+    pointed = NOTHING,
+  } = props
   // Made once: the tiles never change, only their colours do.
   const [{ tiles, plates, motion }] = useState(drawnCube)
   const { position, coming, onCameIn, showAll } = useShownTurns(cube, slowReHolds)

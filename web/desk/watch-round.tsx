@@ -95,7 +95,10 @@ export function WatchRound({ view, nowMs, acts, tools, onSeat, onDemonstrate }: 
             ways={view.ways}
             baseColour={round.settings.baseColour}
             isOpen
-            onOpen={() => setFace('wall')}
+            // It is told when it opens, too; only folding it leads back to the wall.
+            onOpen={(open) => {
+              if (!open) setFace('wall')
+            }}
           />
         )}
         {face === 'board' && counts && (

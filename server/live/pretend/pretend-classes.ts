@@ -65,7 +65,7 @@ export class PretendClasses {
 
   async #removeSeats(room: LiveRoom): Promise<Result<null, Refusal>> {
     const seats = [...room.seats.values()].filter((seat) => seat.pretend)
-    const removed = await Promise.all(seats.map((seat) => room.remove(seat.id)))
+    const removed = await Promise.all(seats.map((seat) => room.entrance.remove(seat.id)))
     const refused = removed.find((each) => !each.ok && each.error.code !== 'room/no-such-seat')
     return refused === undefined || refused.ok ? ok(null) : refused
   }

@@ -20,6 +20,7 @@ const PASSING = [
   'addresses',
   'savingPaused',
   'setup',
+  'noSetup',
 ]
 
 /** Of a screen, all that outlives the server; of a clock its length, not its place. */

@@ -29,6 +29,7 @@ export function aView(
     me: { seatId: 'ada' as SeatId, name: 'Ada', late: false, asksForHelp: false, ready: false },
     rounds: [],
     setup: null,
+    noSetup: false,
     nudge: null,
     handedIn: null,
     showing: null,

@@ -49,7 +49,7 @@ export function LetIn({ view, acts }: LetInProps) {
           </div>
         )}
       </div>
-      <BoardLink viewerKey={room.viewerKey} address={address} />
+      <BoardLink viewerKey={room.viewerKey} code={room.code} address={address} />
       <TickBox checked={room.locked} onChange={acts.lock}>
         {t('desk:side.lock')} <span className={styles.help}>{t('desk:side.lockHelp')}</span>
       </TickBox>

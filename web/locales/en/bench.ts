@@ -25,6 +25,9 @@ export const bench = {
   },
   setUp: {
     workedOut: 'The setup is being worked out. One moment.',
+    noneOnScreen:
+      'For this start there is no good setup, and nobody did anything wrong. Play this round on the screen.',
+    noneTellTeacher: 'For this start there is no good setup, and nobody did anything wrong. Please tell your teacher.',
     title: 'Your cube is ready',
     sentence: 'Put it down and wait for the signal. It should look like this.',
     picture: 'The start of the round, as your cube shows it',

@@ -172,6 +172,7 @@ export const desk = {
     gatherTitle: 'Come in, for the class to see',
     openBoard: 'Open the board',
     copyLink: 'Copy board link',
+    copyComeIn: 'Copy link for students',
     copied: 'Copied',
     copyByHand: 'Select this and copy it',
     here: 'here',

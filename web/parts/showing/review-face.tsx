@@ -40,7 +40,7 @@ const ROOM_AT_END = 12
 
 export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, children }: ReviewFaceProps) {
   const { t } = useTranslation()
-  const [ribbons, box] = useBoxSize<HTMLDivElement>()
+  const [ribbons, box] = useBoxSize<HTMLElement>()
   const review = useMemo(() => readReview(shown), [shown])
   const row = review.ways[chosen]
   const place = row.aligned.places[Math.min(at, row.turns.length)]
@@ -88,7 +88,13 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
           </div>
         )}
       </div>
-      <div className={styles.ribbons} ref={ribbons}>
+      {/* What scrolls has to be reached by the keyboard. Where a way can be chosen its name is the stop; elsewhere the box is. */}
+      <section
+        className={styles.ribbons}
+        ref={ribbons}
+        aria-label={t('showing:review.ribbons')}
+        tabIndex={onChoose === undefined ? 0 : undefined}
+      >
         <div className={styles.sheet} style={{ width: namesWidth + (review.nSquares + END_SQUARES) * square }}>
           <div className={styles.moments} style={{ marginInlineStart: namesWidth }}>
             {review.moments.map((each, index) => (
@@ -117,7 +123,7 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
           </ol>
           <span className={styles.mark} style={{ insetInlineStart: namesWidth + place * square }} aria-hidden="true" />
         </div>
-      </div>
+      </section>
       {children}
     </div>
   )
