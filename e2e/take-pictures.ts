@@ -1,9 +1,11 @@
-/** The pictures of the README: a room with the pretend class in the middle of a round, and two real students. */
+/** The pictures of the README: a round with the pretend class and two real students, then the rest of a lesson, on paper. */
 
 import { fileURLToPath } from 'node:url'
 import type { Page } from '@playwright/test'
+import { turnName } from '../engine/cube/turns.ts'
 import { lessonWay } from '../engine/method/lesson-way.ts'
 import { CHROMEBOOK, expect, PHONE, PROJECTOR, test } from './classroom.ts'
+import { PracticePage } from './models/practice-page.ts'
 
 const SHARP_PHONE = { ...PHONE, deviceScaleFactor: 2 }
 /** By then the quickest of the pretend class have reached the goal and others are on their way. */
@@ -59,12 +61,17 @@ for (const theme of ['paper', 'slate'] as const) {
     await desk.page.setViewportSize(PHONE.viewport!)
     await desk.page.waitForTimeout(500)
     await take(desk.page, `desk-running-phone-${theme}`)
+    await desk.page.setViewportSize(CHROMEBOOK.viewport!)
+    await desk.square('Lou').click()
+    await expect(desk.page.getByRole('button', { name: 'Check how you hold it' })).toBeVisible()
+    await desk.page.waitForTimeout(500)
+    await take(desk.page, `wall-student-1366-${theme}`)
+    await desk.page.getByRole('button', { name: 'Close', exact: true }).click()
     await lou.type(way.slice(-3))
     await expect(lou.reached).toBeVisible()
     await lou.page.setViewportSize(CHROMEBOOK.viewport!)
     await lou.page.waitForTimeout(1_800)
     await take(lou.page, `bench-reached-1366-${theme}`)
-    await desk.page.setViewportSize(CHROMEBOOK.viewport!)
     await desk.endRound()
     await expect(lou.ended).toBeVisible()
     await board.setViewportSize(PROJECTOR.viewport!)
@@ -75,3 +82,98 @@ for (const theme of ['paper', 'slate'] as const) {
     await take(desk.page, `desk-ended-1366-${theme}`)
   })
 }
+
+/** Long enough for most of the pretend class to reach the goal, so that a review has something to compare. */
+const MOST_HAVE_REACHED_MS = 60_000
+
+test('pictures: a lesson', async ({ classroom }) => {
+  const desk = await classroom.teacher({ ...CHROMEBOOK, colorScheme: 'light' })
+  const { page } = desk
+  await desk.goTo('Lesson plans')
+  await page.getByRole('button', { name: /^Open Stage 4/ }).click()
+  await take(page, 'plan-1366-paper')
+  await page.getByRole('button', { name: 'Use this plan' }).click()
+  const code = await desk.code()
+  const lou = await (await classroom.student({ ...CHROMEBOOK, colorScheme: 'light' })).comeIn(code, 'Lou')
+  const kim = await (await classroom.student({ ...SHARP_PHONE, colorScheme: 'light' })).comeIn(code, 'Kim')
+  await desk.pretendClass.click()
+  await expect(page.getByText('Vito')).toBeVisible()
+  const board = await classroom.newPage({ ...PROJECTOR, colorScheme: 'dark' })
+  await board.goto(await desk.boardAddress())
+  await page.getByRole('button', { name: 'Next part' }).click()
+  await desk.start.click()
+  await lou.untilPlayable()
+
+  const way = lessonWay(await lou.position(), { from: 4, to: 4 })
+  await kim.page.getByRole('region', { name: 'Hint' }).getByRole('button').tap()
+  await kim.page.getByRole('region', { name: 'Hint' }).getByRole('button').tap()
+  await page.getByRole('button', { name: 'Demonstrate' }).click()
+  await page.getByRole('radio', { name: 'The lesson way' }).check({ force: true })
+  await page.getByRole('button', { name: 'Show to all' }).click()
+  for (let step = 1; step <= 3; step++) await page.getByRole('button', { name: 'One turn on' }).click()
+  for (const each of [lou.page, board]) await expect(each.getByText(/^after 3 turns of/)).toBeAttached()
+  await board.waitForTimeout(1_000)
+  await take(page, 'demonstrate-1366-paper')
+  await take(lou.page, 'showing-bench-1366-paper')
+  await take(board, 'showing-board-1920-slate')
+  await page.getByRole('button', { name: 'Stop showing' }).click()
+  await page.getByRole('button', { name: 'Back to the wall' }).click()
+  await desk.square('Kim').click()
+  await page.getByRole('button', { name: 'Check how you hold it' }).click()
+  await expect(kim.page.getByText('Check how you hold it')).toBeVisible()
+  await take(kim.page, 'hint-phone-paper')
+  await page.getByRole('button', { name: 'Close', exact: true }).click()
+
+  // Lou turns the top there and back before the lesson way: something for the coach to say.
+  for (const name of ['u', 'Shift+U']) await lou.page.keyboard.press(name)
+  await lou.type(way)
+  await expect(lou.reached).toBeVisible()
+  await kim.tap(way, 'tap')
+  await board.waitForTimeout(MOST_HAVE_REACHED_MS)
+  await desk.endRound()
+  await page.getByRole('button', { name: 'Review', exact: true }).click()
+  await page.getByText('Class follows me').click()
+  for (let step = 1; step <= 2; step++) await page.getByRole('button', { name: 'One turn on' }).click()
+  await expect(board.getByText(/after 2 turns of/).first()).toBeAttached()
+  await board.waitForTimeout(1_000)
+  await take(page, 'review-1366-paper')
+  await take(board, 'review-board-1920-slate')
+  await take(lou.page, 'review-bench-1366-paper')
+  await take(kim.page, 'review-phone-paper')
+})
+
+test('pictures: real cubes, and practice', async ({ classroom }) => {
+  const desk = await classroom.teacher({ ...CHROMEBOOK, colorScheme: 'light' })
+  const { page } = desk
+  await desk.openRoom.click()
+  const code = await desk.code()
+  await page.getByText('More rules').click()
+  await page.getByRole('radio', { name: 'real cubes', exact: true }).check({ force: true })
+  const kim = await (await classroom.student({ ...SHARP_PHONE, colorScheme: 'light' })).comeIn(code, 'Kim')
+  await page.getByRole('button', { name: 'Set up round 1' }).click()
+  for (let step = 1; step <= 3; step++) await kim.page.getByRole('button', { name: 'Next turn' }).tap()
+  await take(kim.page, 'real-cube-setup-phone-paper')
+  await kim.page.reload()
+  const start = await kim.setUpRealCube()
+  await kim.page.waitForTimeout(500)
+  await take(kim.page, 'real-cube-check-phone-paper')
+  await kim.answerReady(start)
+  await expect(kim.page.getByText('Your cube is ready')).toBeVisible()
+  await page.getByRole('button', { name: 'Start round 1' }).click()
+  await kim.written.fill(lessonWay(start, { from: 4, to: 4 }).slice(0, -2).map(turnName).join(' '))
+  await kim.page.getByText('Look at the goal').waitFor({ state: 'hidden' })
+  await take(kim.page, 'real-cube-written-phone-paper')
+
+  const practice = new PracticePage(await classroom.newPage({ ...SHARP_PHONE, colorScheme: 'light' }))
+  await practice.page.goto(`${classroom.url()}/practice`)
+  await practice.choice(/Yellow cross/).check({ force: true })
+  await take(practice.page, 'practice-choosing-phone-paper')
+  const bench = await practice.start()
+  await practice.hint.tap()
+  await practice.hint.tap()
+  await practice.page.waitForTimeout(500)
+  await take(practice.page, 'practice-phone-paper')
+  await bench.tap(lessonWay(await bench.position(), { from: 4, to: 4 }), 'tap')
+  await expect(practice.par).toBeVisible()
+  await take(practice.page, 'practice-reached-phone-paper')
+})

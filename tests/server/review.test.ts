@@ -9,6 +9,7 @@ import { parseStickers } from '../../engine/cube/stickers.ts'
 import { lessonWay } from '../../engine/method/lesson-way.ts'
 import type { StageSpan } from '../../engine/method/stages.ts'
 import { hashSecret } from '../../server/secrets.ts'
+import { TestDisk } from './support/a-disk.ts'
 import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
 import {
@@ -269,23 +270,38 @@ describe('what is handed in after the end', () => {
     expect((await reviewOf(teacher, first)).solutions.map(({ turns }) => turns)).toEqual([way])
   })
 
-  test('[TU16] what comes in while the next round is being dealt is in its own round', async () => {
-    const teacher = await aTeacher(server)
-    const ada = await aStudent(server, teacher.code, 'Ada')
-    const first = await startRound(server, teacher)
-    const way = await wayThrough(teacher)
-    await end(teacher, first)
-    const dealing = startRound(server, teacher)
-    const answers = await Promise.all(
-      Array.from({ length: 10 }, async (_, index) => {
-        await new Promise((resolve) => setTimeout(resolve, index))
-        return handIn(ada, first, way, index + 1)
-      }),
-    )
-    await dealing
-    expect(answers.every(({ ok }) => ok)).toBe(true)
-    expect((await reviewOf(teacher, first)).solutions.map(({ turns }) => turns)).toEqual([way])
-  })
+  test.each([
+    ['is stored', true],
+    ['is not stored', false],
+  ])(
+    '[TU16] what comes in while the next round is on its way to the disk is in its own, when that %s',
+    async (_, isStored) => {
+      const disk = new TestDisk()
+      await server.end()
+      server = await aServer({ unlimited: true, wrapRecord: disk.wrap })
+      const teacher = await aTeacher(server)
+      const ada = await aStudent(server, teacher.code, 'Ada')
+      const first = await startRound(server, teacher)
+      const way = await wayThrough(teacher)
+      await end(teacher, first)
+      disk.hold('round-drawn')
+      const starting = ask(teacher.client, 'round:start', { roomId: teacher.roomId, number: 2 })
+      await until('it is on its way', () => disk.asked.filter(({ kind }) => kind === 'round-drawn').length === 2)
+      const handingIn = handIn(ada, first, way)
+      // Heard by the server before the disk goes on.
+      await mustAsk(ada.client, 'help:ask', { wanted: true })
+      if (isStored) disk.release()
+      else disk.failWhatWaits()
+      expect((await starting).ok).toBe(isStored)
+      const answer = await handingIn
+      if (!isStored) expect(answer).toMatchObject({ error: { code: 'store/saving-paused' } })
+      // A page sends it again when saving was paused.
+      expect(isStored ? answer : await handIn(ada, first, way)).toMatchObject({ ok: true })
+      expect((await reviewOf(teacher, first)).solutions.map(({ turns }) => turns)).toEqual([way])
+      await until('par is there', () => teacher.view().par)
+      await expectSameAfterRestart(server, teacher, [ada.token])
+    },
+  )
 
   test('[TU15] of an earlier round that was struck out, and of a round of another room, it is refused', async () => {
     const teacher = await aTeacher(server)

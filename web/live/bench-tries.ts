@@ -71,7 +71,12 @@ export function showView(view: BenchView): void {
     return
   }
   if (useBench.getState().view?.round?.id !== round.id) useBench.setState({ cameTooLate: false })
-  outbox = outboxFromView(round.id, view.mine, outbox ?? rememberedTurns())
+  const before = outbox ?? rememberedTurns()
+  // The class went on while this page was away, or another round of a take-home room was chosen. What was turned with a
+  // connection is on its way already.
+  const hasKept = before !== null && tryToHandIn(before) !== null
+  if (before !== null && before.roundId !== round.id && (hasKept || view.room.deadlineMs !== null)) void sendOff(before)
+  outbox = outboxFromView(round.id, view.mine, before)
   const current = currentTry(outbox).number
   reached =
     view.mine?.reached && view.mine.number === current ? { tryNumber: current, reached: view.mine.reached } : null
@@ -144,9 +149,7 @@ async function sendNews(): Promise<void> {
       const message = nextMessage(outbox, MESSAGE_STEPS_MAX)
       if (message === null) return
       const { roundId } = outbox
-      const { kept, written, ...turns } = message
-      const how = { ...(kept ? { kept } : {}), ...(written ? { written } : {}) }
-      const answer = await ask('turns:send', { roundId, ...turns, ...how, steps: message.steps.map(stepName) })
+      const answer = await ask('turns:send', asSent(roundId, message))
       // The next round, or another seat, came while this was on its way: what it has may have to be sent.
       if (outbox?.roundId !== roundId) continue
       if (answer.ok) {
@@ -221,6 +224,29 @@ async function handInLate(sent: Outbox): Promise<void> {
     if (answer.ok || !PASSES_SOON.has(answer.error.code)) return
     await new Promise((resolve) => setTimeout(resolve, RETRY_MS))
   }
+}
+
+/** Turns of a round that is no longer at hand are still the child's: they go to their own round, or are handed in to it. */
+async function sendOff(before: Outbox): Promise<void> {
+  let left = before
+  for (let attempt = 0; attempt < HAND_IN_ATTEMPTS_MAX; attempt++) {
+    const message = nextMessage(left, MESSAGE_STEPS_MAX)
+    if (message === null) return
+    const answer = await ask('turns:send', asSent(left.roundId, message))
+    if (answer.ok) {
+      left = afterAnswer(left, answer.value)
+      continue
+    }
+    const { code } = answer.error
+    if (code === 'contest/round-over' || code === 'contest/no-such-round') return handInLate(left)
+    if (!PASSES_SOON.has(code)) return
+    await new Promise((resolve) => setTimeout(resolve, RETRY_MS))
+  }
+}
+
+function asSent(roundId: Outbox['roundId'], { kept, written, steps, ...turns }: TurnsMessage) {
+  const how = { ...(kept ? { kept } : {}), ...(written ? { written } : {}) }
+  return { roundId, ...turns, ...how, steps: steps.map(stepName) }
 }
 
 /** The server's record decides: take what it holds. */

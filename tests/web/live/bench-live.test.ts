@@ -190,6 +190,19 @@ describe('turns that are refused', () => {
     expect(bench.live().cameTooLate).toBe(false)
   })
 
+  test('[PG7] when the class has gone on meanwhile, what was turned without a connection goes to its own round', async () => {
+    const bench = await aSeatedBench()
+    await bench.line.cut()
+    bench.turn('R', 'U')
+    bench.line.join()
+    await bench.line.answer('seat:resume', { bench: aView({ roundId: 'round-2' }) })
+    const late = await bench.line.answer('turns:send', { code: 'contest/no-such-round' })
+    expect(late).toMatchObject({ roundId: 'round-1', from: 0, steps: ['R', 'U'], kept: true })
+    const handedIn = await bench.line.answer('turns:hand-in', { reached: null })
+    expect(handedIn).toEqual({ roundId: 'round-1', tryNumber: 1, steps: ['R', 'U'] })
+    expect([bench.shown(), bench.live().refusal, bench.line.asked()]).toEqual([[], null, []])
+  })
+
   test('[PG7] a try that was opened too late is given up, and not asked for again', async () => {
     const bench = await aSeatedBench()
     bench.turn('R')
