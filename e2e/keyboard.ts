@@ -33,3 +33,11 @@ export async function chooseByArrows(page: Page, radio: Locator): Promise<void> 
   for (let step = 0; step < STOPS_MAX && !(await radio.isChecked()); step++) await page.keyboard.press('ArrowRight')
   await expect(radio).toBeChecked()
 }
+
+/** Chooses from a list that opens: Tab comes to it, the arrow keys go through it. */
+export async function selectByArrows(page: Page, list: Locator, label: string): Promise<void> {
+  await tabTo(page, list)
+  const shown = () => list.evaluate((element) => (element as HTMLSelectElement).selectedOptions[0]?.label)
+  for (let step = 0; step < STOPS_MAX && (await shown()) !== label; step++) await page.keyboard.press('ArrowDown')
+  expect(await shown()).toBe(label)
+}

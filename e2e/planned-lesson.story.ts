@@ -2,7 +2,7 @@
 
 import { lessonWay } from '../engine/method/lesson-way.ts'
 import { CHROMEBOOK, expect, PHONE, PROJECTOR, test } from './classroom.ts'
-import { chooseByArrows, pressKey, tabTo } from './keyboard.ts'
+import { chooseByArrows, pressKey, selectByArrows, tabTo } from './keyboard.ts'
 import type { BenchPage } from './models/bench-page.ts'
 
 const NAMES = ['Amaru', 'Bine', 'Cosmo', 'Dafne', 'Esme', 'Farid', 'Grete', 'Ilko']
@@ -30,7 +30,7 @@ test('[CL12] a planned lesson of three rounds with eight students, the teacher a
   await chooseByArrows(page, page.getByRole('radio', { name: 'Lesson plans' }))
   await pressKey(page, button('Use Stage 4: Yellow cross'))
   const code = await desk.code()
-  await chooseByArrows(page, page.getByRole('radio', { name: 'they pick it from a class' }))
+  await chooseByArrows(page, page.getByRole('radio', { name: 'from a class' }))
 
   const benches: BenchPage[] = []
   for (const [index, name] of NAMES.entries()) {
@@ -44,7 +44,7 @@ test('[CL12] a planned lesson of three rounds with eight students, the teacher a
 
   // Part 1, a worked example: the teacher's own cube is live on every bench and on the board.
   await pressKey(page, button('Demonstrate'))
-  await chooseByArrows(page, page.getByRole('radio', { name: 'From a finished cube' }))
+  await selectByArrows(page, page.getByLabel('Show', { exact: true }), 'From a finished cube')
   await pressKey(page, button('Show to all'))
   await expect(amaru.page.getByRole('heading', { name: 'Your teacher shows' })).toBeVisible()
   await page.keyboard.press('f')
@@ -60,7 +60,7 @@ test('[CL12] a planned lesson of three rounds with eight students, the teacher a
   await expect(bine.page.getByText('after 3 turns of 3')).toBeAttached()
   await pressKey(page, button('Stop showing'))
   await expect(amaru.page.getByRole('heading', { name: 'Your teacher shows' })).toBeHidden()
-  await pressKey(page, button('Back to the wall'))
+  await pressKey(page, button('Back'))
 
   // Part 2, a guided round with hints.
   await pressKey(page, button('Next part'))

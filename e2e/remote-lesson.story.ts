@@ -63,7 +63,7 @@ test('[CL14] a remote lesson with 300 ms and one packet in a hundred lost: no tu
   for (const bench of [una, tom, kim]) await expect(bench.page.getByText(/after 3 turns of/)).toBeAttached()
   await expect(board.getByText(/after 3 turns of/)).toBeAttached()
   await page.getByRole('button', { name: 'Stop showing' }).click()
-  await page.getByRole('button', { name: 'Back to the wall' }).click()
+  await page.getByRole('button', { name: 'Back', exact: true }).click()
   await desk.endRound()
   for (const bench of [una, tom, kim]) await expect(bench.ended).toBeVisible()
   expect(line.nLost()).toBeGreaterThan(0)

@@ -91,6 +91,8 @@ test('pictures: a lesson', async ({ classroom }) => {
   const { page } = desk
   await desk.goTo('Lesson plans')
   await page.getByRole('button', { name: /^Open Stage 4/ }).click()
+  // Nothing lies under the mouse.
+  await page.mouse.move(0, 0)
   await take(page, 'plan-1366-paper')
   await page.getByRole('button', { name: 'Use this plan' }).click()
   const code = await desk.code()
@@ -151,7 +153,8 @@ test('pictures: real cubes, and practice', async ({ classroom }) => {
   await page.getByRole('radio', { name: 'real cubes', exact: true }).check({ force: true })
   const kim = await (await classroom.student({ ...SHARP_PHONE, colorScheme: 'light' })).comeIn(code, 'Kim')
   await page.getByRole('button', { name: 'Set up round 1' }).click()
-  for (let step = 1; step <= 3; step++) await kim.page.getByRole('button', { name: 'Next turn' }).tap()
+  for (let step = 1; step <= 3; step++) await kim.page.getByRole('button', { name: 'Next turn' }).click()
+  await kim.page.waitForTimeout(500)
   await take(kim.page, 'real-cube-setup-phone-paper')
   await kim.page.reload()
   const start = await kim.setUpRealCube()
@@ -175,5 +178,6 @@ test('pictures: real cubes, and practice', async ({ classroom }) => {
   await take(practice.page, 'practice-phone-paper')
   await bench.tap(lessonWay(await bench.position(), { from: 4, to: 4 }), 'tap')
   await expect(practice.par).toBeVisible()
+  await practice.page.waitForTimeout(500)
   await take(practice.page, 'practice-reached-phone-paper')
 })

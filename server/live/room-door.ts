@@ -8,7 +8,7 @@ import { friendlyName } from '../../engine/contest/friendly-names.ts'
 import type { SeatId } from '../../engine/contest/ids.ts'
 import type { RoomEntry } from '../../engine/contest/room-entry.ts'
 import type { ClassRoster } from '../../engine/contest/rosters/class-roster.ts'
-import { readStudentName } from '../../engine/contest/student-name.ts'
+import { nameKey, readStudentName } from '../../engine/contest/student-name.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { KnockView } from '../../engine/wire/views.ts'
@@ -82,7 +82,16 @@ export class RoomDoor {
         : err({ code: 'name/taken' })
     }
     const mustWait = this.entry.approve || !isOnList
+    if (mustWait && this.#waitsUnder(name, token)) return err({ code: 'name/taken' })
     return ok(mustWait ? { kind: 'wait', name, pupilId, moves: null } : { kind: 'seat', name, pupilId })
+  }
+
+  /** Does somebody else wait under this name, for a seat of their own? */
+  #waitsUnder(name: string, token: string): boolean {
+    const own = hashSecret(token)
+    return [...this.#knocks].some(
+      ([key, knock]) => key !== own && knock.moves === null && nameKey(knock.name) === nameKey(name),
+    )
   }
 
   wait(answer: Extract<DoorAnswer, { kind: 'wait' }>, token: string, connectionId: string): Result<null, Refusal> {

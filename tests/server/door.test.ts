@@ -245,6 +245,16 @@ describe('waiting for the teacher', () => {
     await until('she is in', () => ada.seated() !== null)
   })
 
+  test('[DO6] two cannot wait under one name: the second is told that it is taken', async () => {
+    const teacher = await aTeacher(server)
+    await setEntry(teacher, { names: 'typed', approve: true })
+    await atTheDoor(server, teacher.code, { name: 'Ben' })
+    await firstKnock(teacher)
+    const second = await ask(connect(server), 'seat:join', { code: teacher.code, name: 'ben', token: 'y'.repeat(43) })
+    expect(second).toEqual({ ok: false, error: { code: 'name/taken' } })
+    expect(teacher.view().knocks).toHaveLength(1)
+  })
+
   test('[DO7] when the room is closed, who waits is told so', async () => {
     const teacher = await aTeacher(server)
     await setEntry(teacher, { names: 'typed', approve: true })

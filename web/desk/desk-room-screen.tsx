@@ -1,6 +1,6 @@
 /** A room at the desk: planning the next round, watching the one that is on, showing the class something, looking back. */
 
-import { useState } from 'react'
+import { useLayoutEffect, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { RoundId, SeatId } from '../../engine/contest/ids.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
@@ -16,7 +16,8 @@ import { PlanRound } from './plan/plan-round.tsx'
 import { LessonLine } from './plans/lesson-line.tsx'
 import { RoomHead } from './room-head.tsx'
 import { roomPhase } from './room-phase.ts'
-import { Demonstrate, type GivenTurns } from './show/demonstrate.tsx'
+import { Demonstrate } from './show/demonstrate.tsx'
+import type { GivenTurns } from './show/demonstration-source.ts'
 import { Review } from './show/review.tsx'
 import { ChoosePlan } from './side/choose-plan.tsx'
 import { CloseRoom } from './side/close-room.tsx'
@@ -49,6 +50,12 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
   const [tool, setTool] = useState<Tool>(null)
   const phase = roomPhase(view, opensSettings)
   const isTakeHome = view.room.deadlineMs !== null
+  // Another screen begins at its top, wherever the last one was scrolled to.
+  const place = tool?.kind ?? phase
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `place` is why it scrolls.
+  useLayoutEffect(() => {
+    window.scrollTo(0, 0)
+  }, [place])
   const student =
     openSeat === null ? undefined : studentStates(view, nowMs).find(({ seat }) => seat.seatId === openSeat)
   const hasEnded = view.rounds.some((each) => each.phase === 'ended')

@@ -19,7 +19,7 @@ type ComeInProps = {
 export default function ComeIn({ codeInAddress, whenSeated }: ComeInProps) {
   const { t } = useTranslation()
   const [, goTo] = useLocation()
-  const { status, outOfDate, turnedAway } = useBench()
+  const { status, outOfDate, turnedAway, lastCode } = useBench()
   const isSeated = status === 'seated' || status === 'away' || status === 'gone'
 
   useEffect(() => beginBench(codeInAddress === null ? null : keepCodeLetters(codeInAddress)), [codeInAddress])
@@ -36,7 +36,7 @@ export default function ComeIn({ codeInAddress, whenSeated }: ComeInProps) {
       {status === 'waiting' && <AtTheDoor onGiveUp={benchActs.giveUp} />}
       {status === 'seatless' && (
         <ComeInScreen
-          codeInAddress={codeInAddress}
+          codeInAddress={codeInAddress ?? lastCode}
           askDoor={benchActs.askDoor}
           join={benchActs.join}
           turnedAway={turnedAway}

@@ -11,7 +11,7 @@ import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { BenchView, Door } from '../../engine/wire/views.ts'
 import { useBench } from './bench-state.ts'
 import { addSteps, beginTries, forgetTries, isPlayable, openNextTry, showView } from './bench-tries.ts'
-import { forgetEverything, rememberedSeat, rememberSeat } from './device-memory.ts'
+import { forgetEverything, rememberedKnock, rememberedSeat, rememberKnock, rememberSeat } from './device-memory.ts'
 import { keepTrying, pauseAfter } from './keep-trying.ts'
 import { newOwnSecret } from './own-secret.ts'
 import { followServerClock } from './server-clock.ts'
@@ -56,8 +56,7 @@ export function beginBench(code: string | null): void {
     if (useBench.getState().status === 'waiting') sitDown(own, bench)
   })
   socket.on('seat:turned-away', () => {
-    knocks = null
-    ownSecret = null
+    leaveDoor()
     useBench.setState({ status: 'seatless', turnedAway: true })
   })
   socket.on('shown:at', ({ version, at }) => {
@@ -65,7 +64,14 @@ export function beginBench(code: string | null): void {
     if (view?.showing?.version === version) useBench.setState({ view: { ...view, showing: { ...view.showing, at } } })
   })
   socket.on('delay:ask', (_message, answer) => answer())
-  if (token === null) useBench.setState({ status: 'seatless' })
+  const knock = token === null ? rememberedKnock() : null
+  if (knock !== null && (code === null || knock.wish.code === code)) {
+    // Loaded anew while it waited at a door: it waits on.
+    knocks = knock.wish
+    ownSecret = knock.secret
+    useBench.setState({ status: 'waiting' })
+    void connect()
+  } else if (token === null) useBench.setState({ status: 'seatless' })
   else void connect()
 }
 
@@ -91,14 +97,13 @@ export const benchActs = {
   async join(wish: JoinWish): Promise<Refusal | null> {
     const unreachable = await connect()
     if (unreachable !== null) return unreachable
-    useBench.setState({ turnedAway: false })
+    useBench.setState({ turnedAway: false, lastCode: wish.code })
     return knock(wish)
   },
 
   /** Waits at the door no longer. */
   giveUp(): void {
-    knocks = null
-    ownSecret = null
+    leaveDoor()
     useBench.setState({ status: 'seatless' })
     void ask('seat:give-up', {})
   },
@@ -183,6 +188,7 @@ async function knock(wish: JoinWish): Promise<Refusal | null> {
   if (!answer.ok) return answer.error
   if (answer.value.kind === 'waiting') {
     knocks = wish
+    rememberKnock({ wish, secret: ownSecret })
     useBench.setState({ status: 'waiting' })
   } else sitDown(answer.value.token, answer.value.bench)
   return null
@@ -204,12 +210,18 @@ function keepSeat({ room: { code, deadlineMs } }: BenchView): void {
     rememberSeat({ token, code, deadlineMs })
 }
 
+function leaveDoor(): void {
+  knocks = null
+  ownSecret = null
+  rememberKnock(null)
+}
+
 const knockAgain = keepTrying(async () => {
   if (knocks === null) return null
   const refusal = await knock(knocks)
   if (refusal === null || !socket.connected) return null
   if (refusal.code === 'server/going-away' || refusal.code === 'wire/too-fast') return pauseAfter(refusal)
-  knocks = null
+  leaveDoor()
   useBench.setState({ status: 'seatless', refusal })
   return null
 })

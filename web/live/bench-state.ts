@@ -18,6 +18,8 @@ export type BenchLive = {
   readonly cameTooLate: boolean
   /** The teacher did not open the door. */
   readonly turnedAway: boolean
+  /** The code that was typed last, so that nobody has to type it twice; null for none. */
+  readonly lastCode: string | null
   /** The last refusal that concerns the child; cleared by dismiss(). */
   readonly refusal: Refusal | null
 }
@@ -30,5 +32,6 @@ export const useBench = create<BenchLive>(() => ({
   outOfDate: false,
   cameTooLate: false,
   turnedAway: false,
+  lastCode: null,
   refusal: null,
 }))

@@ -9,6 +9,7 @@ import type { HeldTry, Outbox } from './local-try.ts'
 
 const SEAT = 'fairturn.seat'
 const TURNS = 'fairturn.turns'
+const KNOCK = 'fairturn.knock'
 const KEPT_MS_MAX = 12 * 60 * 60_000
 /** A seat in a take-home room is kept until the room closes, and a day longer. */
 const DAY_MS = 24 * 60 * 60_000
@@ -31,6 +32,22 @@ export function rememberedSeat(): RememberedSeat | null {
     : null
 }
 
+/** What was said at the door at which this page waits, with the secret of the seat that it waits for. */
+export type RememberedKnock = { readonly wish: { readonly code: string }; readonly secret: string }
+
+/** @param knock null when the page waits no longer */
+export function rememberKnock(knock: RememberedKnock | null): void {
+  if (knock !== null) write(KNOCK, knock)
+  else forget(KNOCK)
+}
+
+export function rememberedKnock(): RememberedKnock | null {
+  const knock = read(KNOCK, () => null) as Partial<RememberedKnock> | null
+  return typeof knock?.secret === 'string' && typeof knock.wish?.code === 'string'
+    ? { wish: knock.wish, secret: knock.secret }
+    : null
+}
+
 export function rememberTurns(outbox: Outbox): void {
   write(TURNS, outbox)
 }
@@ -43,9 +60,12 @@ export function rememberedTurns(): Outbox | null {
 }
 
 export function forgetEverything(): void {
+  for (const name of [SEAT, TURNS, KNOCK]) forget(name)
+}
+
+function forget(name: string): void {
   try {
-    localStorage.removeItem(SEAT)
-    localStorage.removeItem(TURNS)
+    localStorage.removeItem(name)
   } catch {
     // Nothing could be kept, so nothing has to go.
   }

@@ -1,6 +1,6 @@
 /** A sheet that lies over the page until it is answered: the browser's own modal dialog, so focus and Escape are its work. */
 
-import { type ReactNode, useEffect, useId, useRef } from 'react'
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react'
 import { useTranslation } from 'react-i18next'
 import { Button } from './button.tsx'
 import { classNames } from './class-names.ts'
@@ -16,14 +16,20 @@ type SheetProps = {
   full?: boolean
 }
 
+/** A finger that presses twice opens the sheet, and must not put it away with the second press. */
+const DOUBLE_PRESS_MS = 400
+
 /** Drawn only while it is open: `{open && <Sheet ... />}`. */
 export function Sheet({ title, onClose, children, answers, full = false }: SheetProps) {
   const { t } = useTranslation()
   const titleId = useId()
   const dialog = useRef<HTMLDialogElement>(null)
-  useEffect(() => {
+  const openedAtMs = useRef(0)
+  // Closed while it still stands in the page: only then does the browser give the focus back.
+  useLayoutEffect(() => {
     const shown = dialog.current
     if (shown !== null && !shown.open) shown.showModal()
+    openedAtMs.current = performance.now()
     return () => shown?.close()
   }, [])
   return (
@@ -37,7 +43,8 @@ export function Sheet({ title, onClose, children, answers, full = false }: Sheet
         onClose()
       }}
       onClick={(event) => {
-        if (event.target === dialog.current) onClose()
+        const isSecondPress = performance.now() - openedAtMs.current < DOUBLE_PRESS_MS
+        if (event.target === dialog.current && !isSecondPress) onClose()
       }}
     >
       <div className={styles.inside}>

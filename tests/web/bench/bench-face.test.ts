@@ -125,6 +125,7 @@ function aLive(): BenchLive {
     outOfDate: false,
     cameTooLate: false,
     turnedAway: false,
+    lastCode: null,
     refusal: null,
   }
 }

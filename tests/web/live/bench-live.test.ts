@@ -167,6 +167,36 @@ describe('another tab', () => {
   })
 })
 
+describe('at the door', () => {
+  test('[PG12] a page that is loaded anew while it waits at a door waits on, with the same secret, until it is seated', async () => {
+    const device = aDevice()
+    const bench = await loadBench(device)
+    const joined = bench.acts.join({ code: 'RAMKET', name: 'Ada' })
+    const first = await bench.line.answer('seat:join', { kind: 'waiting' })
+    expect([await joined, bench.live().status]).toEqual([null, 'waiting'])
+    const again = await loadBench(device)
+    expect(again.live().status).toBe('waiting')
+    expect(await again.line.answer('seat:join', { kind: 'waiting' })).toEqual(first)
+    await again.line.tell('seat:let-in', { token: 'token', bench: aView() })
+    expect(again.live().status).toBe('seated')
+    const third = await loadBench(device)
+    expect(third.line.asked()).toEqual(['seat:resume'])
+  })
+
+  test('[PG12] whoever gives up, or is sent away, waits no longer when the page is loaded anew', async () => {
+    for (const ends of ['give-up', 'sent-away'] as const) {
+      const device = aDevice()
+      const bench = await loadBench(device)
+      const joined = bench.acts.join({ code: 'RAMKET', name: 'Ada' })
+      await bench.line.answer('seat:join', { kind: 'waiting' })
+      await joined
+      if (ends === 'give-up') bench.acts.giveUp()
+      else await bench.line.tell('seat:turned-away', {})
+      expect((await loadBench(device)).live()).toMatchObject({ status: 'seatless' })
+    }
+  })
+})
+
 describe('turns that are refused', () => {
   test('[PG7] in a pause they wait, and go out with the view that says that the round goes on', async () => {
     const bench = await aSeatedBench()

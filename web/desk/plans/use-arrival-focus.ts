@@ -7,7 +7,10 @@ export function useArrivalFocus<Part extends HTMLElement>(arrives = true): RefOb
   const part = useRef<Part>(null)
   // biome-ignore lint/correctness/useExhaustiveDependencies: only on arriving.
   useEffect(() => {
-    if (arrives) part.current?.focus()
+    if (!arrives) return
+    // The browser would scroll the part to the top edge, and cut the head of the page in two.
+    part.current?.focus({ preventScroll: true })
+    window.scrollTo(0, 0)
   }, [])
   return part
 }

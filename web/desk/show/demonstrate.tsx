@@ -6,10 +6,8 @@
 import { useCallback, useId, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { PIECE_NAMES } from '../../../engine/contest/nudges.ts'
-import { solvedCube } from '../../../engine/cube/cube-position.ts'
 import type { Face } from '../../../engine/cube/faces.ts'
-import { pieceAtSticker } from '../../../engine/cube/find-piece.ts'
-import { formatStickers } from '../../../engine/cube/stickers.ts'
+import { pieceAtSticker, stickersOfPiece } from '../../../engine/cube/find-piece.ts'
 import { type Turn, type TurnName, turnName } from '../../../engine/cube/turns.ts'
 import type { ShownCube } from '../../../engine/wire/shown.ts'
 import type { DeskView } from '../../../engine/wire/views.ts'
@@ -21,13 +19,11 @@ import { PlayKeys } from '../../parts/showing/play-keys.tsx'
 import { ShownRibbon } from '../../parts/showing/shown-ribbon.tsx'
 import { useShownCube } from '../../parts/showing/use-shown-cube.ts'
 import { Button } from '../../ui/button.tsx'
-import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import type { RoomActs } from '../desk-acts.ts'
 import styles from './demonstrate.module.css'
+import { type GivenTurns, isOwnCube, type Source, shownFrom, sourcesOf, sourceWords } from './demonstration-source.ts'
+import { useExampleStart } from './example-start.ts'
 import { useShowing } from './use-showing.ts'
-
-/** A student's turns, to be played before the class. */
-export type GivenTurns = { readonly name: string; readonly turns: readonly TurnName[] }
 
 type DemonstrateProps = {
   readonly view: DeskView
@@ -36,45 +32,25 @@ type DemonstrateProps = {
   readonly onBack: () => void
 }
 
-type Source = 'own-start' | 'own-solved' | 'lesson' | 'shortest' | 'given'
-
-const SOLVED = formatStickers(solvedCube())
-
 export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
   const { t } = useTranslation()
   const pieceId = useId()
-  const { round, ways } = view
-  const sources = useMemo(
-    (): Source[] => [
-      ...(given === null ? [] : (['given'] as const)),
-      ...(round === null ? [] : (['own-start'] as const)),
-      'own-solved',
-      ...(ways === null ? [] : (['lesson', 'shortest'] as const)),
-    ],
-    [given, round, ways],
-  )
-  const [wished, setWished] = useState<Source>(given === null ? 'own-start' : 'given')
-  const source = sources.includes(wished) ? wished : sources[0]
-  const isOwn = source === 'own-start' || source === 'own-solved'
+  const sourceId = useId()
+  const { example, drawAnother } = useExampleStart(view)
+  const material = { view, given, example }
+  const sources = sourcesOf(material)
+  const [wished, setWished] = useState<Source | null>(null)
+  const source = wished !== null && sources.includes(wished) ? wished : sources[0]
+  const isOwn = isOwnCube(source)
   const [own, setOwn] = useState<readonly TurnName[]>([])
   const [gone, setGone] = useState(0)
   const [pointer, setPointer] = useState<string | null>(null)
-
-  const title = {
-    'own-start': '',
-    'own-solved': '',
-    lesson: t('showing:demonstrate.lesson'),
-    shortest: t('showing:demonstrate.shortest'),
-    given: given === null ? '' : t('showing:demonstrate.ofStudent', { name: given.name }),
-  }[source]
-  const wayTurns = source === 'given' ? given?.turns : source === 'lesson' ? ways?.lesson.turns : ways?.shortest
+  const { title, start, baseColour, turns: listed } = shownFrom(t, source, material, own)
   // Each view of the room brings the same ways as new lists: what is shown must not change with them.
-  const written = (isOwn ? own : (wayTurns ?? NOTHING)).join(' ')
+  const written = listed.join(' ')
   const turns = useMemo(() => (written === '' ? NOTHING : (written.split(' ') as TurnName[])), [written])
-  const start = source === 'own-solved' || round === null ? SOLVED : round.start
-  const baseColour = round?.settings.baseColour ?? view.settings.baseColour
   const shown = useMemo(
-    (): ShownCube => ({ kind: 'cube', title, start, baseColour, turns: [...turns] }),
+    (): ShownCube => ({ kind: 'cube', title, start, baseColour, turns }),
     [title, start, baseColour, turns],
   )
   const done = Math.min(isOwn ? own.length : gone, turns.length)
@@ -96,17 +72,24 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
   const controls = (
     <div className={isOwn ? styles.side : styles.bar}>
       <h1>{t('showing:demonstrate.title')}</h1>
-      <SegmentedChoice
-        legend={t('showing:demonstrate.what')}
-        quietLegend
-        segments={sources.map((each) => ({ value: each, label: sourceWords(t, each, given) }))}
-        value={source}
-        onChoose={(next) => {
-          setWished(next)
-          setOwn([])
-          setGone(0)
-        }}
-      />
+      <div className={styles.point}>
+        <label htmlFor={sourceId}>{t('showing:demonstrate.what')}</label>
+        <select
+          id={sourceId}
+          value={source}
+          onChange={(event) => {
+            setWished(event.currentTarget.value as Source)
+            setOwn([])
+            setGone(0)
+          }}
+        >
+          {sources.map((each) => (
+            <option key={each} value={each}>
+              {sourceWords(t, each, material)}
+            </option>
+          ))}
+        </select>
+      </div>
       <div className={styles.show}>
         <Button look={isLive ? 'plain' : 'accent'} icon={isLive ? 'stop' : 'projector'} onClick={isLive ? end : begin}>
           {t(isLive ? 'showing:demonstrate.end' : 'showing:demonstrate.begin')}
@@ -126,6 +109,19 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
           ))}
         </select>
       </div>
+      {(source === 'own-case' || source === 'case-way') && (
+        <Button
+          look="quiet"
+          icon="again"
+          onClick={() => {
+            drawAnother()
+            setOwn([])
+            setGone(0)
+          }}
+        >
+          {t('showing:demonstrate.another')}
+        </Button>
+      )}
       <Button look="quiet" icon="back" onClick={onBack}>
         {t('showing:demonstrate.back')}
       </Button>
@@ -146,6 +142,7 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
           stuck={false}
           onStuck={null}
           onOpenLook={null}
+          ringed={pointer === null ? NO_STICKERS : stickersOfPiece(cube.position, pointer)}
         />
       </BenchLayout>
     )
@@ -161,20 +158,8 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
 }
 
 const NOTHING: readonly TurnName[] = []
+const NO_STICKERS: readonly number[] = []
 
 function toggled(before: string | null, piece: string | null): string | null {
   return before === piece ? null : piece
-}
-
-function sourceWords(t: ReturnType<typeof useTranslation>['t'], source: Source, given: GivenTurns | null): string {
-  switch (source) {
-    case 'own-start':
-      return t('showing:demonstrate.ofStart')
-    case 'own-solved':
-      return t('showing:demonstrate.fromSolved')
-    case 'given':
-      return t('showing:demonstrate.ofStudent', { name: given?.name ?? '' })
-    default:
-      return t(`showing:demonstrate.${source}`)
-  }
 }

@@ -14,7 +14,19 @@ export function Knocks({ knocks, onAnswer }: KnocksProps) {
   const { t } = useTranslation()
   return (
     <section className={styles.knocks} aria-live="polite" hidden={knocks.length === 0}>
-      <h2>{t('desk:door.waiting', { count: knocks.length })}</h2>
+      <div className={styles.head}>
+        <h2>{t('desk:door.waiting', { count: knocks.length })}</h2>
+        {knocks.length > 1 && (
+          <Button
+            look="quiet"
+            onClick={() => {
+              for (const { knockId } of knocks) onAnswer(knockId, true)
+            }}
+          >
+            {t('desk:door.letAllIn')}
+          </Button>
+        )}
+      </div>
       <ul>
         {knocks.map(({ knockId, name, moves }) => (
           <li key={knockId}>

@@ -241,11 +241,11 @@ export const desk = {
 
   door: {
     title: 'Names',
-    names: 'What a student is called',
+    names: 'Names of the students',
     way: {
-      typed: 'they type a name',
-      roster: 'they pick it from a class',
-      given: 'the room gives it',
+      typed: 'typed',
+      roster: 'from a class',
+      given: 'given',
     },
     roster: 'Class',
     rosterChoose: 'choose a class',
@@ -254,9 +254,10 @@ export const desk = {
     waiting_one: '{{count}} is waiting at the door',
     waiting_other: '{{count}} are waiting at the door',
     wantsIn: 'wants to come in',
-    wantsToMove: 'is on another device now',
+    wantsToMove: 'wants to go on from another device',
     letIn: 'Let in',
     sendAway: 'Not now',
+    letAllIn: 'Let all in',
   },
 
   lesson: {

@@ -31,10 +31,13 @@ export const showing = {
 
   demonstrate: {
     title: 'Demonstration',
-    what: 'What to show',
+    what: 'Show',
     own: 'My own cube',
     ofStart: 'From the start of the round',
     fromSolved: 'From a finished cube',
+    ofCase: 'From a start of {{what}}',
+    wayOfCase: 'The lesson way for {{what}}',
+    another: 'Another start',
     lesson: 'The lesson way',
     shortest: 'The shortest way',
     ofStudent: 'The turns of {{name}}',
@@ -45,7 +48,7 @@ export const showing = {
     notShown: 'Only you see this.',
     point: 'Point at',
     pointNothing: 'nothing',
-    back: 'Back to the wall',
+    back: 'Back',
   },
 
   review: {

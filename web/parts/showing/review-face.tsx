@@ -32,7 +32,9 @@ type ReviewFaceProps = {
 /** The column of names, in pixels; the ribbons have the rest. */
 const NAMES_WIDTH = { wide: 156, narrow: 96 }
 const NARROW_PX = 640
-const SQUARE = { least: 15, most: 44 }
+const SQUARE = { least: 15, most: 44, mostOnProjector: 64 }
+/** A page as high as a projector's has room for so many rows of larger squares. */
+const PROJECTOR = { heightPx: 900, rowsMax: 6 }
 /** Room behind the longest way for its flag and number. */
 const END_SQUARES = 3
 /** The last moment has the rest of the line for its words. */
@@ -47,7 +49,9 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
   const note = noteAt(row, at)
   const namesWidth = box !== null && box.widthPx < NARROW_PX ? NAMES_WIDTH.narrow : NAMES_WIDTH.wide
   const free = (box?.widthPx ?? 1_000) - namesWidth
-  const square = Math.max(SQUARE.least, Math.min(SQUARE.most, Math.floor(free / (review.nSquares + END_SQUARES))))
+  const isLarge = box !== null && window.innerHeight >= PROJECTOR.heightPx && review.ways.length <= PROJECTOR.rowsMax
+  const most = isLarge ? SQUARE.mostOnProjector : SQUARE.most
+  const square = Math.max(SQUARE.least, Math.min(most, Math.floor(free / (review.nSquares + END_SQUARES))))
   const others = review.ways.flatMap((each, index) => (index === chosen ? [] : [{ each, index }])).slice(0, 3)
   return (
     <div className={styles.face}>
