@@ -12,7 +12,12 @@ const SHARP_PHONE = { ...PHONE, deviceScaleFactor: 2 }
 const MID_ROUND_MS = 45_000
 
 const FOLDER = fileURLToPath(new URL('./pictures/', import.meta.url))
-const take = (page: Page, name: string) => page.screenshot({ path: `${FOLDER}${name}.png`, animations: 'disabled' })
+/** From the top of the page, and with nothing under the mouse. */
+async function take(page: Page, name: string): Promise<void> {
+  await page.mouse.move(0, 0)
+  await page.evaluate(() => window.scrollTo(0, 0))
+  await page.screenshot({ path: `${FOLDER}${name}.png`, animations: 'disabled' })
+}
 
 for (const theme of ['paper', 'slate'] as const) {
   const colorScheme = theme === 'paper' ? 'light' : 'dark'
@@ -79,6 +84,8 @@ for (const theme of ['paper', 'slate'] as const) {
     await take(board, `board-ended-1920-${theme}`)
     await take(lou.page, `bench-ended-1366-${theme}`)
     await take(kim.page, `bench-ended-phone-${theme}`)
+    await desk.see('Ways')
+    await expect(desk.lessonSteps.first()).toBeVisible()
     await take(desk.page, `desk-ended-1366-${theme}`)
   })
 }
@@ -91,8 +98,6 @@ test('pictures: a lesson', async ({ classroom }) => {
   const { page } = desk
   await desk.goTo('Lesson plans')
   await page.getByRole('button', { name: /^Open Stage 4/ }).click()
-  // Nothing lies under the mouse.
-  await page.mouse.move(0, 0)
   await take(page, 'plan-1366-paper')
   await page.getByRole('button', { name: 'Use this plan' }).click()
   const code = await desk.code()
@@ -110,7 +115,7 @@ test('pictures: a lesson', async ({ classroom }) => {
   await kim.page.getByRole('region', { name: 'Hint' }).getByRole('button').tap()
   await kim.page.getByRole('region', { name: 'Hint' }).getByRole('button').tap()
   await page.getByRole('button', { name: 'Demonstrate' }).click()
-  await page.getByRole('radio', { name: 'The lesson way' }).check({ force: true })
+  await page.getByLabel('Show', { exact: true }).selectOption({ label: 'The lesson way' })
   await page.getByRole('button', { name: 'Show to all' }).click()
   for (let step = 1; step <= 3; step++) await page.getByRole('button', { name: 'One turn on' }).click()
   for (const each of [lou.page, board]) await expect(each.getByText(/^after 3 turns of/)).toBeAttached()
@@ -119,7 +124,7 @@ test('pictures: a lesson', async ({ classroom }) => {
   await take(lou.page, 'showing-bench-1366-paper')
   await take(board, 'showing-board-1920-slate')
   await page.getByRole('button', { name: 'Stop showing' }).click()
-  await page.getByRole('button', { name: 'Back to the wall' }).click()
+  await page.getByRole('button', { name: 'Back', exact: true }).click()
   await desk.square('Kim').click()
   await page.getByRole('button', { name: 'Check how you hold it' }).click()
   await expect(kim.page.getByText('Check how you hold it')).toBeVisible()

@@ -6,6 +6,7 @@
  * by progress when it has ended.
  */
 
+import { stageProgress } from '../method/goals.ts'
 import type { HintLevel } from '../method/way/hint-level.ts'
 import type { SeatId } from './ids.ts'
 import type { Reached, Round } from './round-state.ts'
@@ -77,7 +78,7 @@ export function laneOf(round: Round, seat: { id: SeatId; name: string; late: boo
       tryNumber: 1,
       tryReached: false,
       best: null,
-      progress: 0,
+      progress: stageProgress(round.start, round.settings),
       notes: notesOf(round, seat.id),
     }
   }

@@ -70,7 +70,7 @@ export function showView(view: BenchView): void {
     useBench.setState({ view, mine: null })
     return
   }
-  if (useBench.getState().view?.round?.id !== round.id) useBench.setState({ cameTooLate: false })
+  if (useBench.getState().view?.round?.id !== round.id) useBench.setState({ cameTooLate: false, refusal: null })
   const before = outbox ?? rememberedTurns()
   // The class went on while this page was away, or another round of a take-home room was chosen. What was turned with a
   // connection is on its way already.

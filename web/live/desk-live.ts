@@ -169,6 +169,8 @@ export const deskActs = {
   /** Shows the class something, or nothing any more. */
   show: (shown: Shown | null, at: ShowingAt = SHOWING_BEGINS) =>
     inRoom((roomId, view) => {
+      // What was on its way says how far the last one had gone.
+      showingNext = null
       const before = view.showing
       const goesOn = before !== null && shown !== null && goesOnWith(before.shown, shown)
       const version = (before?.version ?? 0) + (goesOn ? 0 : 1)

@@ -17,7 +17,8 @@ export function RoundClockFace({
   className?: string | undefined
 }) {
   const { clock, settings } = round
-  const left = leftMs(clock, nowMs)
+  // Before the signal it shows what there will be.
+  const left = clock.phase === 'ready' ? settings.timeLimitMs : leftMs(clock, nowMs)
   // Ended early, the clock shows what was played: nought left would be no news.
   const runsDown =
     settings.timeLimitMs !== null && left !== null && !(clock.phase === 'ended' && clock.reason === 'teacher')

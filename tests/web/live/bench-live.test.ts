@@ -168,7 +168,7 @@ describe('another tab', () => {
 })
 
 describe('at the door', () => {
-  test('[PG12] a page that is loaded anew while it waits at a door waits on, with the same secret, until it is seated', async () => {
+  test('[PG9] a page that is loaded anew while it waits at a door waits on, with the same secret, until it is seated', async () => {
     const device = aDevice()
     const bench = await loadBench(device)
     const joined = bench.acts.join({ code: 'RAMKET', name: 'Ada' })
@@ -183,7 +183,7 @@ describe('at the door', () => {
     expect(third.line.asked()).toEqual(['seat:resume'])
   })
 
-  test('[PG12] whoever gives up, or is sent away, waits no longer when the page is loaded anew', async () => {
+  test('[PG9] whoever gives up, or is sent away, waits no longer when the page is loaded anew', async () => {
     for (const ends of ['give-up', 'sent-away'] as const) {
       const device = aDevice()
       const bench = await loadBench(device)

@@ -24,7 +24,8 @@ export function costsOf(reviews: readonly ReviewView[], pars: Pick<ParTables, 'p
   for (const { round, solutions } of reviews) {
     const start = parseStickers(round.start)
     if (!start.ok) continue
-    for (const { turns } of solutions) {
+    // A try that never got there says what was hard, not what it cost.
+    for (const { turns } of solutions.filter(({ reached }) => reached !== null)) {
       const { episodes } = readSolution({ start: start.value, turns: turns.map(turnOf), span: round.settings, pars })
       for (const { stage, caseId, overPar } of episodes) {
         if (overPar === null) continue

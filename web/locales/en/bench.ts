@@ -68,7 +68,7 @@ export const bench = {
     hint: 'Your teacher sends a hint.',
     atTheStart: 'From your teacher, a hint for the start:',
   },
-  review: { best: 'Your best try', last: 'Your last try', clean: 'Well turned: there is nothing to put right.' },
+  review: { best: 'Your best try', last: 'Your last try', clean: 'Nothing went wrong on the way.' },
 
   countdown: { sentence: 'Look at the goal. The cube comes at the signal.' },
   late: 'You came in late. You get the same start, and the time that is left.',

@@ -1,6 +1,6 @@
 /** Step back, play, step on, and a slider over all turns. The same for a demonstration and for a review. */
 
-import { useEffect, useId, useState } from 'react'
+import { useEffect, useId, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { Button } from '../../ui/button.tsx'
 import styles from './play-keys.module.css'
@@ -19,15 +19,18 @@ export function PlayKeys({ at, nTurns, onGo }: PlayKeysProps) {
   const id = useId()
   const [plays, setPlays] = useState(false)
   const isAtEnd = at >= nTurns
+  // Whoever draws these keys may do so more often than a turn takes: the timer must not begin anew each time.
+  const goNow = useRef(onGo)
+  goNow.current = onGo
   useEffect(() => {
     if (!plays) return
     if (isAtEnd) {
       setPlays(false)
       return
     }
-    const timer = setTimeout(() => onGo(at + 1), TURN_EVERY_MS)
+    const timer = setTimeout(() => goNow.current(at + 1), TURN_EVERY_MS)
     return () => clearTimeout(timer)
-  }, [plays, isAtEnd, at, onGo])
+  }, [plays, isAtEnd, at])
   const go = (next: number) => {
     setPlays(false)
     onGo(Math.max(0, Math.min(nTurns, next)))

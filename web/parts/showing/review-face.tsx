@@ -3,7 +3,7 @@
  * place, and about the turn where the mark stands one sentence. The teacher moves the mark; who follows sees it move.
  */
 
-import { type ReactNode, useMemo } from 'react'
+import { type ReactNode, useEffect, useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
 import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { stickersOf } from '../../../engine/cube/stickers.ts'
@@ -32,9 +32,13 @@ type ReviewFaceProps = {
 /** The column of names, in pixels; the ribbons have the rest. */
 const NAMES_WIDTH = { wide: 156, narrow: 96 }
 const NARROW_PX = 640
-const SQUARE = { least: 15, most: 44, mostOnProjector: 64 }
-/** A page as high as a projector's has room for so many rows of larger squares. */
-const PROJECTOR = { heightPx: 900, rowsMax: 6 }
+const SQUARE = { least: 15, most: 64 }
+/** Pixels: what stands above and beneath the rows, and in a row beside its squares (a projector's rows have larger words). */
+const AROUND_PX = 420
+const ROW = { aroundPx: 30, aroundOnProjectorPx: 44 }
+const PROJECTOR_HEIGHT_PX = 900
+/** Rows that would need smaller squares than these to be in sight together are scrolled instead. */
+const LEAST_FOR_HEIGHT = 30
 /** Room behind the longest way for its flag and number. */
 const END_SQUARES = 3
 /** The last moment has the rest of the line for its words. */
@@ -49,9 +53,13 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
   const note = noteAt(row, at)
   const namesWidth = box !== null && box.widthPx < NARROW_PX ? NAMES_WIDTH.narrow : NAMES_WIDTH.wide
   const free = (box?.widthPx ?? 1_000) - namesWidth
-  const isLarge = box !== null && window.innerHeight >= PROJECTOR.heightPx && review.ways.length <= PROJECTOR.rowsMax
-  const most = isLarge ? SQUARE.mostOnProjector : SQUARE.most
-  const square = Math.max(SQUARE.least, Math.min(most, Math.floor(free / (review.nSquares + END_SQUARES))))
+  const most = box === null ? SQUARE.most : squareForHeight(window.innerHeight, review.ways.length)
+  const least = Math.max(SQUARE.least, SQUARE.leastOfHeight * window.innerHeight)
+  const square = Math.max(least, Math.min(most, Math.floor(free / (review.nSquares + END_SQUARES))))
+  // What the mark stands at is in sight, however long the ways are; nobody scrolls a projector.
+  useEffect(() => {
+    if (ribbons.current !== null) ribbons.current.scrollLeft = place * square - ribbons.current.clientWidth / 2
+  }, [ribbons, place, square])
   const others = review.ways.flatMap((each, index) => (index === chosen ? [] : [{ each, index }])).slice(0, 3)
   return (
     <div className={styles.face}>
@@ -131,4 +139,11 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
       {children}
     </div>
   )
+}
+
+/** @returns the largest square, in pixels, with which so many rows fit on the page */
+function squareForHeight(heightPx: number, nRows: number): number {
+  const around = heightPx >= PROJECTOR_HEIGHT_PX ? ROW.aroundOnProjectorPx : ROW.aroundPx
+  const square = Math.floor((heightPx - AROUND_PX) / nRows) - around
+  return Math.max(LEAST_FOR_HEIGHT, Math.min(SQUARE.most, square))
 }

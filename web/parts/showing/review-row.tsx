@@ -2,6 +2,7 @@
 
 import type { CSSProperties } from 'react'
 import { useTranslation } from 'react-i18next'
+import { type Turn, turnKind } from '../../../engine/cube/turns.ts'
 import { classNames } from '../../ui/class-names.ts'
 import { Sign } from '../../ui/signs.tsx'
 import { type RibbonPart, ribbonParts } from '../ribbon/ribbon-parts.ts'
@@ -58,7 +59,7 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
           <Part
             key={`${part.kind}${part.at}`}
             part={part}
-            left={left(part.at)}
+            left={left(part.at) + nReHoldsBefore(turns, part.at) * square * RE_HOLD_SQUARES}
             isMade={isMade}
             onPress={onChoose === undefined ? undefined : (turn) => onChoose(index, turn + 1)}
           />
@@ -79,6 +80,16 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
       </div>
     </li>
   )
+}
+
+/** Re-holds in a row stand on one seam, beside each other. */
+const RE_HOLD_SQUARES = 0.66
+
+function nReHoldsBefore(turns: readonly Turn[], at: number): number {
+  if (turnKind(turns[at]) !== 're-hold') return 0
+  let n = 0
+  while (n < at && turnKind(turns[at - n - 1]) === 're-hold') n++
+  return n
 }
 
 type PartProps = {
