@@ -3,7 +3,7 @@
  * teacher alone until it is shown to all; then live on every bench and on the board.
  */
 
-import { useCallback, useId, useMemo, useState } from 'react'
+import { useCallback, useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { PIECE_NAMES } from '../../../engine/contest/nudges.ts'
 import type { Face } from '../../../engine/cube/faces.ts'
@@ -42,6 +42,11 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
   const [wished, setWished] = useState<Source | null>(null)
   const source = wished !== null && sources.includes(wished) ? wished : sources[0]
   const isOwn = isOwnCube(source)
+  const list = useRef<HTMLSelectElement>(null)
+  // A cube of one's own and a way that plays are laid out differently: the list is another one then, and keeps the focus.
+  useLayoutEffect(() => {
+    if (wished !== null) list.current?.focus()
+  }, [wished])
   const [own, setOwn] = useState<readonly TurnName[]>([])
   const [gone, setGone] = useState(0)
   const [pointer, setPointer] = useState<string | null>(null)
@@ -75,6 +80,7 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
       <div className={styles.point}>
         <label htmlFor={sourceId}>{t('showing:demonstrate.what')}</label>
         <select
+          ref={list}
           id={sourceId}
           value={source}
           onChange={(event) => {

@@ -32,7 +32,7 @@ type ReviewFaceProps = {
 /** The column of names, in pixels; the ribbons have the rest. */
 const NAMES_WIDTH = { wide: 156, narrow: 96 }
 const NARROW_PX = 640
-const SQUARE = { least: 15, most: 64 }
+const SQUARE = { least: 15, leastOfHeight: 0.024, most: 64 }
 /** Pixels: what stands above and beneath the rows, and in a row beside its squares (a projector's rows have larger words). */
 const AROUND_PX = 420
 const ROW = { aroundPx: 30, aroundOnProjectorPx: 44 }
