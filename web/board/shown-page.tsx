@@ -1,4 +1,4 @@
-/** What the teacher shows, on the projector: the same picture as on every bench, and the code for who comes late. */
+/** What the teacher shows, on the projector: the same picture as on every bench. */
 
 import type { Showing } from '../../engine/wire/shown.ts'
 import { CubeFace } from '../parts/showing/cube-face.tsx'
