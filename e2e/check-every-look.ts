@@ -1,6 +1,6 @@
 /**
- * One screen before the accessibility checker in every look it has: as wide as a Chromebook and as narrow as a phone, on
- * paper and on slate. A theme changes colours and nothing else, so on slate the contrasts alone are measured again.
+ * One screen before the accessibility checker, as it is or in every look it has: as wide as a Chromebook and as narrow as a
+ * phone, on paper and on slate. A theme changes colours and nothing else, so on slate the contrasts alone are measured again.
  */
 
 import { AxeBuilder } from '@axe-core/playwright'
@@ -27,6 +27,11 @@ export async function checkEveryLook(page: Page, what: string): Promise<void> {
     await wear(page, 'paper')
   }
   if (before !== null) await page.setViewportSize(before)
+}
+
+/** One screen as it is now, in the look that it has. */
+export async function checkThisLook(page: Page, what: string): Promise<void> {
+  await expectNone(onePage(page).withTags(TAGS), what)
 }
 
 /** Our pages have no frames; without a look for them a check takes half the time. */

@@ -5,8 +5,8 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
-import { AxeBuilder } from '@axe-core/playwright'
 import { type BrowserContextOptions, test as base, expect, type Page } from '@playwright/test'
+import { checkThisLook } from './check-every-look.ts'
 import { ComeInPage } from './models/come-in-page.ts'
 import { DeskPage } from './models/desk-page.ts'
 
@@ -67,15 +67,7 @@ export const test = base.extend<{ classroom: Classroom }>({
         await server.exited
         server = await startServer(dataDir, server.port, movedHours)
       },
-      async expectAccessible(page, what) {
-        const result = await new AxeBuilder({ page })
-          .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-          .analyze()
-        const found = result.violations.map(
-          (each) => `${each.id}: ${each.nodes.map((node) => node.target.join(' ')).join(', ')}`,
-        )
-        expect(found, `${what} has no violation`).toEqual([])
-      },
+      expectAccessible: checkThisLook,
     })
     server.child.kill('SIGTERM')
     await server.exited

@@ -16,7 +16,8 @@ export default defineConfig({
   },
   server: {
     proxy: {
-      '/live': { target: SERVER, ws: true },
+      // The socket's own place, not the pages' folder of the same name.
+      '^/live/?(\\?|$)': { target: SERVER, ws: true },
       '/api': SERVER,
       '/healthz': SERVER,
     },
