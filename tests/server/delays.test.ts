@@ -1,17 +1,13 @@
 /** How far away each bench is. Rules SI: tests/RULES.md. */
 
-import { afterEach, expect, test } from 'vitest'
-import { aServer, type TestServer } from './support/a-server.ts'
-import { aStudent, aTeacher, sendEverybodyHome, startRound, until } from './support/people.ts'
+import { expect, test } from 'vitest'
+import { beginServer, eachTestBeginsAServer, server } from './support/each-test.ts'
+import { aStudent, aTeacher, startRound, until } from './support/people.ts'
 
-let server: TestServer
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestBeginsAServer()
 
 test('[SI5] the desk is told how long a message takes to each page and back; nothing of one that does not answer, or is gone', async () => {
-  server = await aServer({ delays: { askEveryMs: 150, answerMsMax: 100 } })
+  await beginServer({ delays: { askEveryMs: 150, answerMsMax: 100 } })
   const teacher = await aTeacher(server)
   const [near, far, silent] = [
     await aStudent(server, teacher.code, 'Near'),

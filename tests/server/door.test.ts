@@ -1,13 +1,12 @@
 /** The door of a room: names from a list, given names, waiting for the teacher, another device. Rules DO: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { isFriendlyName } from '../../engine/contest/friendly-names.ts'
 import { looksRude } from '../../engine/contest/looks-rude.ts'
 import { KNOCKS_MAX } from '../../server/live/room-door.ts'
-import { TestDisk } from './support/a-disk.ts'
 import { rosterAtDoor } from './support/a-roster.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
+import { disk, eachTestHasAServer, restartServer, server } from './support/each-test.ts'
 import {
   aReturningStudent,
   aStudent,
@@ -23,17 +22,7 @@ import {
   until,
 } from './support/people.ts'
 
-let disk: TestDisk
-let server: TestServer
-beforeEach(async () => {
-  disk = new TestDisk()
-  server = await aServer({ wrapRecord: disk.wrap, unlimited: true })
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  disk.release()
-  await server.end()
-})
+eachTestHasAServer({ unlimited: true, ownDisk: true })
 
 const aWhile = (ms = 150) => new Promise((resolve) => setTimeout(resolve, ms))
 const WAITING = { ok: true, value: { kind: 'waiting' } } as const
@@ -107,8 +96,7 @@ describe('a roster at the door', () => {
     const { cookie, roomId, client } = teacher
     await mustAsk(client, 'room:close', { roomId })
     sendEverybodyHome()
-    await server.stop()
-    server = await aServer({ dataDir: server.dataDir, aheadMs: 7 * 24 * 3_600_000 })
+    await restartServer({ aheadMs: 7 * 24 * 3_600_000 })
     const next = await aTeacher(server, {}, cookie)
     const entry = { names: 'roster', rosterId, approve: false } as const
     await mustAsk(next.client, 'room:entry', { roomId: next.roomId, entry })

@@ -1,31 +1,15 @@
 /** The door: what is not a proper message of somebody who may send it goes no further. Rules: tests/RULES.md. */
 
 import { request } from 'node:http'
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { FROM_BROWSER, type MessageName } from '../../engine/wire/from-browser.ts'
 import { SOCKET_PATH } from '../../engine/wire/places.ts'
 import { PROTOCOL_VERSION } from '../../engine/wire/version.ts'
 import { type Speaker, WHO_MAY } from '../../server/live/who-may.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
-import {
-  aStudent,
-  aTeacher,
-  type Client,
-  connect,
-  mustAsk,
-  sendEverybodyHome,
-  signIn,
-  untyped,
-} from './support/people.ts'
+import { eachTestHasAServer, server } from './support/each-test.ts'
+import { aStudent, aTeacher, type Client, connect, mustAsk, signIn, untyped } from './support/people.ts'
 
-let server: TestServer
-beforeEach(async () => {
-  server = await aServer()
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestHasAServer()
 
 const raw = async (client: Client, ...message: unknown[]) => {
   const [name, ...rest] = message

@@ -1,6 +1,6 @@
 /** Par, the shortest solution and the lesson way of a round: who is told what, and when. Rules: tests/RULES.md, area GU. */
 
-import { afterEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { parseStickers } from '../../engine/cube/stickers.ts'
 import { turnOf } from '../../engine/cube/turns.ts'
 import { stepsBeforeGoal } from '../../engine/method/goal-reached.ts'
@@ -8,24 +8,10 @@ import { err, ok } from '../../engine/result.ts'
 import type { BoardView } from '../../engine/wire/views.ts'
 import type { AppParts } from '../../server/app.ts'
 import { A_SEARCH } from './support/a-search.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
-import {
-  aStudent,
-  ask,
-  aTeacher,
-  connect,
-  mustAsk,
-  sendEverybodyHome,
-  signIn,
-  startRound,
-  until,
-} from './support/people.ts'
+import { beginServer, eachTestBeginsAServer, restartServer, server } from './support/each-test.ts'
+import { aStudent, ask, aTeacher, connect, mustAsk, signIn, startRound, until } from './support/people.ts'
 
-let server: TestServer
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestBeginsAServer()
 
 async function aBoard(viewerKey: string): Promise<() => BoardView> {
   const client = connect(server)
@@ -43,7 +29,7 @@ function answersFirst(...first: Array<ReturnType<AppParts['search']['shortest']>
 }
 
 test('[GU1] within a second of the start the desk has par, a shortest solution and the lesson way, which lead to the goal', async () => {
-  server = await aServer()
+  await beginServer()
   const session = await signIn(server)
   for (const stage of [1, 2, 3, 4, 5, 6, 7] as const) {
     const teacher = await aTeacher(server, { from: stage, to: stage }, session)
@@ -61,7 +47,7 @@ test('[GU1] within a second of the start the desk has par, a shortest solution a
 })
 
 test('[GU2] par reaches benches and board when the round has ended, the ways never do', async () => {
-  server = await aServer()
+  await beginServer()
   const teacher = await aTeacher(server)
   const board = await aBoard(teacher.viewerKey)
   const ada = await aStudent(server, teacher.code, 'Ada')
@@ -82,7 +68,7 @@ test('[GU2] par reaches benches and board when the round has ended, the ways nev
 })
 
 test('[GU3] the teacher shows par while the round runs, and hides it again; the next round begins with it hidden', async () => {
-  server = await aServer()
+  await beginServer()
   const teacher = await aTeacher(server)
   const board = await aBoard(teacher.viewerKey)
   const ada = await aStudent(server, teacher.code, 'Ada')
@@ -110,7 +96,7 @@ test('[GU4] over several stages the best known is told first, and the proof take
     prove = resolve
   })
   const turns = [turnOf('R')]
-  server = await aServer({
+  await beginServer({
     search: answersFirst(
       Promise.resolve(ok({ turns: [...turns, ...turns, ...turns], proven: false, lowerBound: 1, nNodes: 1 })),
       proof.then(() => ok({ turns, proven: true, lowerBound: 1, nNodes: 1 })),
@@ -127,7 +113,7 @@ test('[GU4] over several stages the best known is told first, and the proof take
 
 test('[GU4] a later answer is never worse than an earlier one', async () => {
   const turns = [turnOf('R'), turnOf('U'), turnOf('F')]
-  server = await aServer({
+  await beginServer({
     search: answersFirst(
       Promise.resolve(ok({ turns, proven: false, lowerBound: 2, nNodes: 1 })),
       Promise.resolve(ok({ turns: [...turns, ...turns], proven: false, lowerBound: 3, nNodes: 1 })),
@@ -140,7 +126,7 @@ test('[GU4] a later answer is never worse than an earlier one', async () => {
 })
 
 test('[GU5] a search that fails is asked again, and the round goes on meanwhile', async () => {
-  server = await aServer({ search: answersFirst(Promise.resolve(err({ code: 'search/failed' } as const))) })
+  await beginServer({ search: answersFirst(Promise.resolve(err({ code: 'search/failed' } as const))) })
   const teacher = await aTeacher(server)
   const ada = await aStudent(server, teacher.code, 'Ada')
   const roundId = await startRound(server, teacher)
@@ -150,14 +136,13 @@ test('[GU5] a search that fails is asked again, and the round goes on meanwhile'
 })
 
 test('[GU6] after a restart par and ways are the same again', async () => {
-  server = await aServer()
+  await beginServer()
   const teacher = await aTeacher(server)
   const roundId = await startRound(server, teacher)
   await until('the desk has par', () => teacher.view().par)
   const { par, ways } = teacher.view()
   const { cookie, roomId } = teacher
-  await server.stop()
-  server = await aServer({ dataDir: server.dataDir, aheadMs: server.aheadMs() })
+  await restartServer()
   const client = connect(server, { cookie })
   await mustAsk(client, 'desk:enter', {})
   let { desk } = await mustAsk(client, 'room:watch', { roomId })

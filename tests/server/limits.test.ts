@@ -1,17 +1,10 @@
 /** How much one may say, and that nobody else pays for it. Rules: tests/RULES.md. */
 
-import { afterEach, beforeEach, expect, test } from 'vitest'
-import { aServer, type TestServer } from './support/a-server.ts'
-import { aReturningStudent, aStudent, ask, aTeacher, connect, sendEverybodyHome, startRound } from './support/people.ts'
+import { expect, test } from 'vitest'
+import { eachTestHasAServer, server } from './support/each-test.ts'
+import { aReturningStudent, aStudent, ask, aTeacher, connect, startRound } from './support/people.ts'
 
-let server: TestServer
-beforeEach(async () => {
-  server = await aServer()
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestHasAServer()
 
 test('[IN6] whoever guesses codes on many connections does not keep others behind the same address out', async () => {
   const teacher = await aTeacher(server)

@@ -1,22 +1,12 @@
 /** The simulated class comes and goes as a whole. Rules PC: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { SKILLS } from '../../server/live/pretend/pretend-mind.ts'
-import { TestDisk } from './support/a-disk.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
-import { aStudent, ask, aTeacher, mustAsk, sendEverybodyHome, until } from './support/people.ts'
+import { disk, eachTestHasAServer, server } from './support/each-test.ts'
+import { aStudent, ask, aTeacher, mustAsk, until } from './support/people.ts'
 
-let disk: TestDisk
-let server: TestServer
-beforeEach(async () => {
-  disk = new TestDisk()
-  server = await aServer({ wrapRecord: disk.wrap })
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestHasAServer({ ownDisk: true })
 
 describe('a pretend class', () => {
   test('[PC1] asked for twice at once it comes once, beside students who have its names', async () => {

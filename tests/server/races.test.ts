@@ -1,10 +1,9 @@
 /** Things that are done at once, while the disk takes its time. Rules: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import type { Answer } from '../../engine/wire/from-browser.ts'
-import { TestDisk } from './support/a-disk.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
+import { disk, eachTestHasAServer, server } from './support/each-test.ts'
 import {
   aReturningStudent,
   aStudent,
@@ -13,23 +12,12 @@ import {
   type Client,
   connect,
   mustAsk,
-  sendEverybodyHome,
   startRound,
   type Teacher,
   until,
 } from './support/people.ts'
 
-let disk: TestDisk
-let server: TestServer
-beforeEach(async () => {
-  disk = new TestDisk()
-  server = await aServer({ wrapRecord: disk.wrap })
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  disk.release()
-  await server.end()
-})
+eachTestHasAServer({ ownDisk: true })
 
 const aWhile = (ms = 150) => new Promise((resolve) => setTimeout(resolve, ms))
 /** Whether an answer has come, after giving it time to. */

@@ -2,10 +2,10 @@
 
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
-import { afterEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { playedMs } from '../../engine/contest/round-clock.ts'
 import { TestDisk } from './support/a-disk.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
+import { beginServer, eachTestBeginsAServer, restartServer, server } from './support/each-test.ts'
 import {
   aReturningStudent,
   aStudent,
@@ -19,19 +19,13 @@ import {
   until,
 } from './support/people.ts'
 
-let server: TestServer
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestBeginsAServer()
 
 /** Starts again on the same data, `awayMs` later by the machine's clock. */
 async function restart(awayMs: number): Promise<void> {
-  const { dataDir } = server
   const aheadMs = server.aheadMs() + awayMs
   sendEverybodyHome()
-  await server.stop()
-  server = await aServer({ dataDir, aheadMs })
+  await restartServer({ aheadMs })
 }
 
 async function deskOf({ cookie, roomId }: Teacher) {
@@ -49,7 +43,7 @@ describe('a restart', () => {
     ['at once', 0],
     ['with the clock set back by an hour', -3_600_000],
   ])('[RO8] %s: the round goes on where it stood, and turns are taken', async (_what, awayMs) => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server, { timeLimitMs: 300_000 })
     const ada = await aStudent(server, teacher.code, 'Ada')
     const roundId = await startRound(server, teacher)
@@ -68,7 +62,7 @@ describe('a restart', () => {
 
   test('[RO8] the time before the round, or of a pause, is not taken for time in which the server was away', async () => {
     const disk = new TestDisk()
-    server = await aServer({ wrapRecord: disk.wrap })
+    await beginServer({ wrapRecord: disk.wrap })
     const teacher = await aTeacher(server, { timeLimitMs: 300_000 })
     const roundId = await startRound(server, teacher)
     await until('a sign of life', () => disk.asked.some((entry) => entry.kind === 'alive'))
@@ -87,7 +81,7 @@ describe('a restart', () => {
   })
 
   test('[RO8] killed in the countdown, the rest of it is counted down', async () => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server)
     await mustAsk(teacher.client, 'round:start', { roomId: teacher.roomId, number: 1 })
     server.advance(1_000)
@@ -99,7 +93,7 @@ describe('a restart', () => {
   })
 
   test('[RO8] killed in a pause, it is still paused, and the pause is taken out', async () => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server)
     const roundId = await startRound(server, teacher)
     server.advance(20_000)
@@ -114,7 +108,7 @@ describe('a restart', () => {
   })
 
   test('[RO8] a round without a limit goes on too, and can be ended', async () => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server, { timeLimitMs: null })
     const roundId = await startRound(server, teacher)
     server.advance(3 * 3_600_000)
@@ -127,7 +121,7 @@ describe('a restart', () => {
 
   test('[RO4] killed between the dealing and the signal, the round waits for the next press of start', async () => {
     const disk = new TestDisk()
-    server = await aServer({ wrapRecord: disk.wrap })
+    await beginServer({ wrapRecord: disk.wrap })
     const teacher = await aTeacher(server)
     disk.refuseAt(2)
     await ask(teacher.client, 'round:start', { roomId: teacher.roomId, number: 1 })
@@ -140,7 +134,7 @@ describe('a restart', () => {
 
   test('[PR4] a day after a room was closed, a server that runs or starts has forgotten its names', async () => {
     const disk = new TestDisk()
-    server = await aServer({ wrapRecord: disk.wrap })
+    await beginServer({ wrapRecord: disk.wrap })
     const forgets = disk.asked.filter((entry) => entry.kind === 'names-forgotten')
     expect(forgets).toHaveLength(1)
     const [{ closedBeforeMs }] = forgets as { closedBeforeMs: number }[]
@@ -148,7 +142,7 @@ describe('a restart', () => {
   })
 
   test('[DU18] a room whose record makes no sense costs only its own class anything', async () => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server)
     const other = await aTeacher(server, {}, teacher.cookie)
     const ada = await aStudent(server, other.code, 'Ada')

@@ -1,6 +1,6 @@
 /** What a teacher looks back at: everybody's solution of a round, also of an earlier one; and what came in after the end. Rules RV, TU: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import type { RoundId } from '../../engine/contest/ids.ts'
 import { MESSAGE_STEPS_MAX } from '../../engine/contest/limits.ts'
 import { rankBoard } from '../../engine/contest/rank-board.ts'
@@ -10,8 +10,8 @@ import { lessonWay } from '../../engine/method/lesson-way.ts'
 import type { StageSpan } from '../../engine/method/stages.ts'
 import { hashSecret } from '../../server/secrets.ts'
 import { TestDisk } from './support/a-disk.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
+import { beginServer, eachTestHasAServer, server } from './support/each-test.ts'
 import {
   aReturningStudent,
   aStudent,
@@ -26,14 +26,7 @@ import {
   until,
 } from './support/people.ts'
 
-let server: TestServer
-beforeEach(async () => {
-  server = await aServer({ unlimited: true })
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestHasAServer({ unlimited: true })
 
 async function wayThrough(teacher: Teacher, span?: StageSpan): Promise<StepName[]> {
   const round = await until('the desk has the round', () => teacher.view().round)
@@ -242,7 +235,7 @@ describe('what is handed in after the end', () => {
     const { dataDir } = server
     sendEverybodyHome()
     await server.stop()
-    server = await aServer({ dataDir, aheadMs: server.aheadMs(), unlimited: true })
+    await beginServer({ dataDir, aheadMs: server.aheadMs(), unlimited: true })
     const back = await aReturningStudent(server, bo.token)
     expect(await handIn(back, first, ['R', ...way.slice(0, 1)])).toMatchObject({ value: { reached: null } })
     const desk = connect(server, { cookie: teacher.cookie })
@@ -278,7 +271,7 @@ describe('what is handed in after the end', () => {
     async (_, isStored) => {
       const disk = new TestDisk()
       await server.end()
-      server = await aServer({ unlimited: true, wrapRecord: disk.wrap })
+      await beginServer({ unlimited: true, wrapRecord: disk.wrap })
       const teacher = await aTeacher(server)
       const ada = await aStudent(server, teacher.code, 'Ada')
       const first = await startRound(server, teacher)

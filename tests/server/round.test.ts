@@ -1,31 +1,14 @@
 /** A class plays a round, over real sockets and a real data file. Rules: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { rankBoard } from '../../engine/contest/rank-board.ts'
 import { type StepName, stepName } from '../../engine/contest/steps.ts'
 import { parseStickers } from '../../engine/cube/stickers.ts'
 import { lessonWay } from '../../engine/method/lesson-way.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
-import {
-  aReturningStudent,
-  aStudent,
-  ask,
-  aTeacher,
-  connect,
-  mustAsk,
-  sendEverybodyHome,
-  startRound,
-  until,
-} from './support/people.ts'
+import { eachTestHasAServer, server } from './support/each-test.ts'
+import { aReturningStudent, aStudent, ask, aTeacher, connect, mustAsk, startRound, until } from './support/people.ts'
 
-let server: TestServer
-beforeEach(async () => {
-  server = await aServer()
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestHasAServer()
 
 function wayOf(start: string): StepName[] {
   const position = parseStickers(start)

@@ -1,29 +1,15 @@
 /** The disk refuses for a while: nobody is told anything that is not stored, and nothing is lost. Rules: tests/RULES.md. */
 
-import { afterEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { TestDisk } from './support/a-disk.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
-import {
-  aReturningStudent,
-  aStudent,
-  ask,
-  aTeacher,
-  connect,
-  mustAsk,
-  sendEverybodyHome,
-  startRound,
-  until,
-} from './support/people.ts'
+import { beginServer, eachTestBeginsAServer, server } from './support/each-test.ts'
+import { aReturningStudent, aStudent, ask, aTeacher, connect, mustAsk, startRound, until } from './support/people.ts'
 
-let server: TestServer
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestBeginsAServer()
 
 test('[DU15] turns are refused while the disk refuses, are taken afterwards, and the desk says that saving is paused', async () => {
   const disk = new TestDisk()
-  server = await aServer({ wrapRecord: disk.wrap })
+  await beginServer({ wrapRecord: disk.wrap })
   const teacher = await aTeacher(server)
   const ada = await aStudent(server, teacher.code, 'Ada')
   const roundId = await startRound(server, teacher)

@@ -1,27 +1,10 @@
 /** Coming in, coming back, and being sent away, over real sockets. Rules: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { aServer, type TestServer } from './support/a-server.ts'
-import {
-  aReturningStudent,
-  aStudent,
-  ask,
-  aTeacher,
-  connect,
-  mustAsk,
-  sendEverybodyHome,
-  startRound,
-  until,
-} from './support/people.ts'
+import { describe, expect, test } from 'vitest'
+import { eachTestHasAServer, server } from './support/each-test.ts'
+import { aReturningStudent, aStudent, ask, aTeacher, connect, mustAsk, startRound, until } from './support/people.ts'
 
-let server: TestServer
-beforeEach(async () => {
-  server = await aServer()
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestHasAServer()
 
 const refusalOf = async (code: string, name: string) => {
   const answer = await ask(connect(server), 'seat:join', { code, name })

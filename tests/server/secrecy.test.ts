@@ -3,30 +3,16 @@
  * here, and nothing of what only the desk may know. Rules AU: tests/RULES.md.
  */
 
-import { afterEach, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import type { StepName } from '../../engine/contest/steps.ts'
 import { turnOf } from '../../engine/cube/turns.ts'
 import { ok } from '../../engine/result.ts'
 import { aPlan, rosterAtDoor, settingsWith } from './support/a-roster.ts'
 import { A_SEARCH } from './support/a-search.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
-import {
-  aStudent,
-  ask,
-  aTeacher,
-  atTheDoor,
-  connect,
-  mustAsk,
-  sendEverybodyHome,
-  startRound,
-  until,
-} from './support/people.ts'
+import { beginServer, eachTestBeginsAServer, server } from './support/each-test.ts'
+import { aStudent, ask, aTeacher, atTheDoor, connect, mustAsk, startRound, until } from './support/people.ts'
 
-let server: TestServer
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestBeginsAServer()
 
 /** Every field of a bench and of what a page is answered; a new one has to be thought about here first. */
 const OF_A_ROUND = [
@@ -51,7 +37,10 @@ const BENCH_FIELDS = new Set([
     'bestTurns',
     'setup',
     'noSetup',
+    'nudges',
     'nudge',
+    'hint',
+    'point',
     'level',
     'words',
     'piece',
@@ -96,7 +85,7 @@ test.each([
   "[AU5] over a whole lesson of %s neither student nor projector is sent a field or a word that is the desk's",
   async (_what, isTakeHome) => {
     const asked: string[] = []
-    server = await aServer({
+    await beginServer({
       unlimited: true,
       search: {
         ...A_SEARCH,

@@ -1,13 +1,12 @@
 /** Lesson plans and rosters that teachers have put by, and a plan in a room. Rules SF: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Shelf } from '../../engine/wire/views.ts'
 import { SHELF_MAX } from '../../server/live/teacher-shelf.ts'
-import { TestDisk } from './support/a-disk.ts'
 import { aPlan, aRoster, sendable, settingsWith } from './support/a-roster.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
+import { disk, eachTestHasAServer, restartServer, server } from './support/each-test.ts'
 import {
   aStudent,
   ask,
@@ -15,23 +14,12 @@ import {
   type Client,
   connect,
   mustAsk,
-  sendEverybodyHome,
   startRound,
   type Teacher,
   until,
 } from './support/people.ts'
 
-let disk: TestDisk
-let server: TestServer
-beforeEach(async () => {
-  disk = new TestDisk()
-  server = await aServer({ wrapRecord: disk.wrap, unlimited: true })
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  disk.release()
-  await server.end()
-})
+eachTestHasAServer({ unlimited: true, ownDisk: true })
 
 /** The session of a teacher with an account of its own: the link works once, so the record is told. */
 async function anotherSession(): Promise<string> {
@@ -82,8 +70,7 @@ describe('the shelf', () => {
     })
     await until('the other desk heard of each', () => heard.length === 5)
     expect(heard.at(-1)).toEqual(shelf)
-    await server.stop()
-    server = await aServer({ dataDir: server.dataDir })
+    await restartServer({})
     expect(await shelfAt(teacher)).toEqual(shelf)
   })
 

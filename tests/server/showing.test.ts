@@ -1,9 +1,9 @@
 /** What a teacher shows to the class. Rules SW: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
+import { eachTestHasAServer, server } from './support/each-test.ts'
 import {
   aBoard,
   aReturningStudent,
@@ -13,19 +13,11 @@ import {
   type Client,
   connect,
   mustAsk,
-  sendEverybodyHome,
   type Teacher,
   until,
 } from './support/people.ts'
 
-let server: TestServer
-beforeEach(async () => {
-  server = await aServer({ unlimited: true })
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
-})
+eachTestHasAServer({ unlimited: true })
 
 const SOLVED = 'UUUUUUUUURRRRRRRRRFFFFFFFFFDDDDDDDDDLLLLLLLLLBBBBBBBBB'
 const CUBE: Shown = {

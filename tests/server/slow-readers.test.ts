@@ -1,9 +1,9 @@
 /** Screens that stop reading: a phone in a pocket, a frozen laptop, somebody who means harm. Rules: tests/RULES.md. */
 
 import type { Socket } from 'node:net'
-import { afterEach, beforeEach, expect, test } from 'vitest'
-import { aServer, type TestServer } from './support/a-server.ts'
+import { beforeEach, expect, test } from 'vitest'
 import { DeafSockets } from './support/deaf-sockets.ts'
+import { eachTestHasAServer, server } from './support/each-test.ts'
 import {
   aStudent,
   ask,
@@ -11,7 +11,6 @@ import {
   type Client,
   connect,
   mustAsk,
-  sendEverybodyHome,
   startRound,
   type Teacher,
   until,
@@ -21,15 +20,10 @@ import {
 /** Packets that may wait for one screen, and what was under way when it stopped reading. */
 const WAITING_MAX = 40
 
-let server: TestServer
+eachTestHasAServer()
 let sockets: DeafSockets
-beforeEach(async () => {
-  server = await aServer()
+beforeEach(() => {
   sockets = new DeafSockets(server.app.http)
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  await server.end()
 })
 
 /** Pauses and goes on, so that every screen is told, until `times` ticks have gone out. */

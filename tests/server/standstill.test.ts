@@ -1,30 +1,25 @@
 /** A machine that sleeps, or a process that is frozen, while a class plays. Rules RO: tests/RULES.md. */
 
-import { afterEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { playedMs, type RoundClock } from '../../engine/contest/round-clock.ts'
 import { DEFAULT_ROUND_SETTINGS } from '../../engine/contest/round-settings.ts'
 import type { DeskView } from '../../engine/wire/views.ts'
 import { StandstillWatch } from '../../server/live/standstill.ts'
 import { TestDisk } from './support/a-disk.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
+import { beginServer, eachTestBeginsAServer, server } from './support/each-test.ts'
 import {
   aReturningStudent,
   aStudent,
   aTeacher,
   connect,
   mustAsk,
-  sendEverybodyHome,
   startRound,
   type Teacher,
   until,
 } from './support/people.ts'
 
-let server: TestServer
-afterEach(async () => {
-  sendEverybodyHome()
-  await server?.end()
-})
+eachTestBeginsAServer()
 
 const HOURS = 3_600_000
 /** Two clocks that are read one after the other. */
@@ -107,7 +102,7 @@ describe('the watch', () => {
 
 describe.each(['frozen', 'asleep'] as const)('%s for a while', (how) => {
   test('[RO14] the time is taken out of a round that all play together, and turns count from where it stood', async () => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server, { timeLimitMs: 60_000 })
     const ada = await aStudent(server, teacher.code, 'Ada')
     const roundId = await startRound(server, teacher)
@@ -131,7 +126,7 @@ describe.each(['frozen', 'asleep'] as const)('%s for a while', (how) => {
   })
 
   test('[RO14] a countdown goes on where it stood', async () => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server)
     await mustAsk(teacher.client, 'round:start', { roomId: teacher.roomId, number: 1 })
     await aWhile()
@@ -141,7 +136,7 @@ describe.each(['frozen', 'asleep'] as const)('%s for a while', (how) => {
   })
 
   test('[RO14] a pause stays a pause, and is taken out as a whole', async () => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server)
     const { roomId, cookie } = teacher
     const roundId = await startRound(server, teacher)
@@ -159,7 +154,7 @@ describe.each(['frozen', 'asleep'] as const)('%s for a while', (how) => {
   })
 
   test('[TH5] the deadline of a take-home room does not move, and is kept by the calendar', async () => {
-    server = await aServer()
+    await beginServer()
     const teacher = await aTeacher(server)
     const deadlineMs = nowMs() + 2 * HOURS
     const rounds = [{ ...DEFAULT_ROUND_SETTINGS, cases: null }]
@@ -175,7 +170,7 @@ describe.each(['frozen', 'asleep'] as const)('%s for a while', (how) => {
 })
 
 test('[RO14] turns that were on their way are judged after the standstill is taken out, before any tick', async () => {
-  server = await aServer()
+  await beginServer()
   const teacher = await aTeacher(server, { timeLimitMs: 60_000 })
   const ada = await aStudent(server, teacher.code, 'Ada')
   const roundId = await startRound(server, teacher)
@@ -190,7 +185,7 @@ test('[RO14] turns that were on their way are judged after the standstill is tak
 
 test('[RO14] while the disk refuses, the round does not end by a clock that says too little', async () => {
   const disk = new TestDisk()
-  server = await aServer({ wrapRecord: disk.wrap })
+  await beginServer({ wrapRecord: disk.wrap })
   const teacher = await aTeacher(server, { timeLimitMs: 60_000 })
   await startRound(server, teacher)
   await aWhile()
@@ -203,7 +198,7 @@ test('[RO14] while the disk refuses, the round does not end by a clock that says
 })
 
 test('[RO14] when the clock has leapt, pages are made to come back, and with it to ask the time', async () => {
-  server = await aServer()
+  await beginServer()
   const teacher = await aTeacher(server)
   const ada = await aStudent(server, teacher.code, 'Ada')
   const lost: string[] = []

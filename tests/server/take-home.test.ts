@@ -1,15 +1,14 @@
 /** Rooms that are open for days, in which each plays alone. Rules TH: tests/RULES.md. */
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { rankBoard } from '../../engine/contest/rank-board.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import { type StepName, stepName } from '../../engine/contest/steps.ts'
 import { parseStickers } from '../../engine/cube/stickers.ts'
 import { lessonWay } from '../../engine/method/lesson-way.ts'
-import { TestDisk } from './support/a-disk.ts'
 import { settingsWith } from './support/a-roster.ts'
-import { aServer, type TestServer } from './support/a-server.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
+import { disk, eachTestHasAServer, restartServer, server } from './support/each-test.ts'
 import {
   aReturningStudent,
   aStudent,
@@ -23,17 +22,7 @@ import {
   until,
 } from './support/people.ts'
 
-let disk: TestDisk
-let server: TestServer
-beforeEach(async () => {
-  disk = new TestDisk()
-  server = await aServer({ wrapRecord: disk.wrap, unlimited: true })
-})
-afterEach(async () => {
-  sendEverybodyHome()
-  disk.release()
-  await server.end()
-})
+eachTestHasAServer({ unlimited: true, ownDisk: true })
 
 const DAYS = 24 * 3_600_000
 const nowMs = () => Date.now() + server.aheadMs()
@@ -139,12 +128,10 @@ describe('a take-home room', () => {
     const { round } = ada.view()
     await ada.turn(round!.id, 0, ['R', 'U'])
     await expectSameAfterRestart(server, teacher, [ada.token])
-    const { dataDir } = server
     for (const awayMs of [2 * DAYS, 4 * DAYS]) {
       sendEverybodyHome()
       const aheadMs = server.aheadMs() + awayMs
-      await server.stop()
-      server = await aServer({ dataDir, aheadMs })
+      await restartServer({ aheadMs })
       const back = await aReturningStudent(server, ada.token)
       expect(back.view().mine?.steps).toEqual(['R', 'U'])
       if (nowMs() < deadlineMs) {
@@ -188,8 +175,8 @@ describe('a take-home room', () => {
     await mustAsk(client, 'room:look-at', { roomId, roundId: second.id })
     await until('the desk shows it', () => teacher.view().round?.id === second.id)
     await mustAsk(client, 'nudge:send', { roomId, roundId: second.id, to: 'all', nudge: { kind: 'hint', level: 1 } })
-    expect((await choose(ada, 1)).nudge?.number).toBe(1)
-    expect((await choose(ada, 2)).nudge).toBeNull()
+    expect((await choose(ada, 1)).nudges.hint?.number).toBe(1)
+    expect((await choose(ada, 2)).nudges.hint).toBeNull()
     await mustAsk(client, 'round:end', { roomId, roundId: third.id })
     await until('one has ended', () => teacher.view().rounds[2].phase === 'ended')
     expect(teacher.view().rounds[0].phase).toBe('running')

@@ -28,7 +28,7 @@ export type TestServer = {
   end(): Promise<void>
 }
 
-type Wishes = {
+export type ServerWishes = {
   dataDir?: string
   wrapRecord?: (record: DurableRecord) => DurableRecord
   webDir?: string
@@ -47,7 +47,7 @@ class NoLimits extends MessageLimits {
   override codeWaitMs = async () => null
 }
 
-export async function aServer(wishes: Wishes = {}): Promise<TestServer> {
+export async function aServer(wishes: ServerWishes = {}): Promise<TestServer> {
   const dataDir = wishes.dataDir ?? mkdtempSync(join(tmpdir(), 'fairturn-test-'))
   const opened = await openSqliteRecord({ dataDir, threadFile: THREAD_FROM_SOURCE })
   const record = wishes.wrapRecord?.(opened) ?? opened
