@@ -1,12 +1,12 @@
-/** What somebody practises alone. Kept in this browser only; a browser that keeps nothing forgets it with the page. */
+/** What somebody practises alone. */
 
-import { useState } from 'react'
 import { DEFAULT_ROUND_SETTINGS, type RoundSettings } from '../../engine/contest/round-settings.ts'
 import { COLOURS, type Colour } from '../../engine/cube/colour-scheme.ts'
 import { CASES_OF_STAGE, type CaseId, isLastLayerStage } from '../../engine/method/cases.ts'
 import { casesLeaveAStart } from '../../engine/method/draw-start.ts'
 import { STAGES, type Stage } from '../../engine/method/stages.ts'
 import { HINT_LEVELS, type HintLevel } from '../../engine/method/way/hint-level.ts'
+import { parseKept, useDeviceSettings } from '../ui/device-settings.ts'
 
 export type PracticeSettings = {
   readonly stage: Stage
@@ -43,7 +43,7 @@ export function roundOf({ stage, caseId, baseColour, hints }: PracticeSettings):
 
 /** Reads what was kept, perhaps by an older version: each setting that makes no sense falls back to its default. */
 export function readPracticeSettings(kept: string | null): PracticeSettings {
-  const read = parseRecord(kept)
+  const read = parseKept(kept)
   const stage = STAGES.find((each) => each === read.stage) ?? DEFAULT_PRACTICE.stage
   return {
     stage,
@@ -55,37 +55,6 @@ export function readPracticeSettings(kept: string | null): PracticeSettings {
 
 const KEPT_AS = 'fairturn.practice'
 
-export function usePracticeSettings(): readonly [PracticeSettings, (next: PracticeSettings) => void] {
-  const [settings, setSettings] = useState(() => readPracticeSettings(readKept()))
-  const change = (next: PracticeSettings) => {
-    setSettings(next)
-    keep(JSON.stringify(next))
-  }
-  return [settings, change]
-}
-
-function parseRecord(kept: string | null): Readonly<Record<string, unknown>> {
-  try {
-    const read: unknown = JSON.parse(kept ?? '{}')
-    return typeof read === 'object' && read !== null ? (read as Record<string, unknown>) : {}
-  } catch {
-    return {}
-  }
-}
-
-function readKept(): string | null {
-  try {
-    return window.localStorage.getItem(KEPT_AS)
-  } catch {
-    // Private windows may refuse storage.
-    return null
-  }
-}
-
-function keep(text: string): void {
-  try {
-    window.localStorage.setItem(KEPT_AS, text)
-  } catch {
-    // The choice then lasts as long as the page.
-  }
+export function usePracticeSettings(): readonly [PracticeSettings, (change: Partial<PracticeSettings>) => void] {
+  return useDeviceSettings(KEPT_AS, readPracticeSettings)
 }

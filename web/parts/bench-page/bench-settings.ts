@@ -1,7 +1,7 @@
-/** How a child likes the bench. Kept in this browser only; a browser that keeps nothing forgets it with the page. */
+/** How a child likes the bench. */
 
-import { useState } from 'react'
 import { MARK_STYLES, type MarkStyle } from '../../cube/sticker-colours.ts'
+import { parseKept, useDeviceSettings } from '../../ui/device-settings.ts'
 
 export type BenchSettings = {
   readonly marks: MarkStyle
@@ -20,18 +20,12 @@ export const DEFAULT_BENCH_SETTINGS: BenchSettings = {
 const KEPT_AS = 'fairturn.bench'
 
 export function useBenchSettings(): readonly [BenchSettings, (change: Partial<BenchSettings>) => void] {
-  const [settings, setSettings] = useState(() => readBenchSettings(readKept()))
-  const change = (some: Partial<BenchSettings>) => {
-    const next = { ...settings, ...some }
-    setSettings(next)
-    keep(JSON.stringify(next))
-  }
-  return [settings, change]
+  return useDeviceSettings(KEPT_AS, readBenchSettings)
 }
 
 /** Reads what was kept, perhaps by an older version: each setting that makes no sense falls back to its default. */
 export function readBenchSettings(kept: string | null): BenchSettings {
-  const read = parseRecord(kept)
+  const read = parseKept(kept)
   const flag = (name: 'showClock' | 'shortcuts' | 'cubeInWords') => {
     const value = read[name]
     return typeof value === 'boolean' ? value : DEFAULT_BENCH_SETTINGS[name]
@@ -41,31 +35,5 @@ export function readBenchSettings(kept: string | null): BenchSettings {
     showClock: flag('showClock'),
     shortcuts: flag('shortcuts'),
     cubeInWords: flag('cubeInWords'),
-  }
-}
-
-function parseRecord(kept: string | null): Readonly<Record<string, unknown>> {
-  try {
-    const read: unknown = JSON.parse(kept ?? '{}')
-    return typeof read === 'object' && read !== null ? (read as Record<string, unknown>) : {}
-  } catch {
-    return {}
-  }
-}
-
-function readKept(): string | null {
-  try {
-    return window.localStorage.getItem(KEPT_AS)
-  } catch {
-    // Private windows may refuse storage.
-    return null
-  }
-}
-
-function keep(text: string): void {
-  try {
-    window.localStorage.setItem(KEPT_AS, text)
-  } catch {
-    // The choice then lasts as long as the page.
   }
 }
