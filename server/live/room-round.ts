@@ -1,8 +1,6 @@
 /**
- * The round of a room, held twice. `applied` has everything that was accepted; `durable` only what is on the disk. Both are
- * made by the same pure functions from the same events, `durable` when the record says so. Whoever is shown anything is
- * shown `durable`, and whoever is told anything is told it when all that it rests on is durable: so neither a crash nor a
- * disk that refuses can undo what somebody has seen or heard. When a change is not stored, `applied` falls back.
+ * The round of a room, held twice (`held-twice.ts`): as accepted and as stored. Both are made by the same pure functions from
+ * the same events, the stored one when the record says so.
  */
 
 import { type ClockEvent, changeClock } from '../../engine/contest/change-clock.ts'
@@ -17,8 +15,8 @@ import { momentOf, playSteps, type TurnsAnswer, type TurnsSent, takeTurns } from
 import { formatStickers } from '../../engine/cube/stickers.ts'
 import { err, ok, type Result } from '../../engine/result.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import type { Entry } from '../store/record.ts'
 import { dealStart } from './deal-start.ts'
+import { HeldTwice } from './held-twice.ts'
 import type { LiveParts } from './parts.ts'
 import type { StoreEntry } from './store-entry.ts'
 
@@ -32,18 +30,9 @@ export type TurnsOfSeat = Pick<TurnsSent, 'seatId' | 'late' | 'tryNumber' | 'fro
 export class RoomRound {
   readonly #parts: LiveParts
   readonly #roomId: RoomId
-  readonly #store: StoreEntry
   readonly #nRoundsBefore: number
   readonly #onReplaced: (round: Round) => void
-  #applied: Standing | null = null
-  #durable: Standing | null = null
-  /** Changes that are on their way to the disk; the newest settles last. */
-  #nUnderWay = 0
-  #newest: Promise<unknown> = Promise.resolve()
-  /** Changes that were not stored, ever. */
-  #nFailed = 0
-  /** One was not stored, and others that were accepted behind it are still under way: nothing more is accepted until they are not. */
-  #isAstray = false
+  readonly #held: HeldTwice<Standing>
   #dealing: { readonly number: number; readonly done: Promise<Result<RoundId, Refusal>> } | null = null
 
   /**
@@ -60,37 +49,36 @@ export class RoomRound {
     this.#onReplaced = onReplaced
     this.#parts = parts
     this.#roomId = roomId
-    this.#store = store
+    this.#held = new HeldTwice(store)
     this.#nRoundsBefore = nRoundsBefore
   }
 
   restore(standing: Standing | null): void {
-    this.#applied = standing
-    this.#durable = standing
+    this.#held.restore(standing)
   }
 
   /** The round as it is on the disk: the only one that may be shown. */
   get shown(): Round | null {
-    return this.#durable?.round ?? null
+    return this.#held.durable?.round ?? null
   }
 
   /** Is this the round that is held, accepted already or stored? */
   holds(roundId: RoundId): boolean {
-    return this.#applied?.round.id === roundId
+    return this.#held.applied?.round.id === roundId
   }
 
   /** @returns the refusal, once nothing that it rests on is under way any more */
   settled<T>(result: Result<T, Refusal>): Promise<Result<T, Refusal>> {
-    return this.#tell(result)
+    return this.#held.tell(result)
   }
 
   get nRounds(): number {
-    return this.#durable?.round.number ?? this.#nRoundsBefore
+    return this.#held.durable?.round.number ?? this.#nRoundsBefore
   }
 
   /** Whether a round is being dealt, or one is played that the teacher has to end before anything else. */
   get isUnderWay(): boolean {
-    const phase = this.#applied?.round.clock.phase
+    const phase = this.#held.applied?.round.clock.phase
     return this.#dealing !== null || phase === 'running' || phase === 'paused'
   }
 
@@ -100,7 +88,7 @@ export class RoomRound {
    * @param number the round that the desk means; pressing twice, or from two tabs, starts one round
    */
   start(number: number, settings: RoundSettings): Promise<Result<RoundId, Refusal>> {
-    const round = this.#applied?.round
+    const round = this.#held.applied?.round
     // Dealt ahead for real cubes; or the server was killed, or the disk refused, between the dealing and the signal. The desk
     // counts that round already.
     const isWaiting = round?.clock.phase === 'ready' && number === round.number + 1
@@ -114,8 +102,8 @@ export class RoomRound {
 
   /** Deals a start and waits with the signal. Dealing twice deals one round. */
   deal(number: number, settings: RoundSettings): Promise<Result<RoundId, Refusal>> {
-    const round = this.#applied?.round
-    if (this.#dealing === null && round?.number === number) return this.#tell(ok(round.id))
+    const round = this.#held.applied?.round
+    if (this.#dealing === null && round?.number === number) return this.#held.tell(ok(round.id))
     return this.#once(number, async () => {
       const dealt = await this.#deal(number, settings)
       return dealt.ok ? ok(dealt.value.id) : dealt
@@ -124,7 +112,7 @@ export class RoomRound {
 
   #once(number: number, act: () => Promise<Result<RoundId, Refusal>>): Promise<Result<RoundId, Refusal>> {
     if (this.#dealing?.number === number) return this.#dealing.done
-    if (this.#dealing !== null) return this.#tell(err({ code: 'room/round-open' }))
+    if (this.#dealing !== null) return this.#held.tell(err({ code: 'room/round-open' }))
     const done = act().finally(() => {
       this.#dealing = null
     })
@@ -133,9 +121,10 @@ export class RoomRound {
   }
 
   async #deal(number: number, settings: RoundSettings): Promise<Result<Round, Refusal>> {
-    if (number !== this.nRounds + 1) return this.#tell(err({ code: 'contest/wrong-phase', phase: 'other-round' }))
+    if (number !== this.nRounds + 1) return this.#held.tell(err({ code: 'contest/wrong-phase', phase: 'other-round' }))
     if (number > ROOM_ROUNDS_MAX) return err({ code: 'room/too-many-rounds', max: ROOM_ROUNDS_MAX })
-    if (this.#applied !== null && isOpen(this.#applied.round.clock)) return this.#tell(err({ code: 'room/round-open' }))
+    if (this.#held.applied !== null && isOpen(this.#held.applied.round.clock))
+      return this.#held.tell(err({ code: 'room/round-open' }))
     const start = await dealStart(settings, this.#parts.newRandom())
     if (start === null) return err({ code: 'room/no-such-start' })
     const round = aNewRound({ id: this.#parts.newId() as RoundId, number, settings, start })
@@ -149,7 +138,7 @@ export class RoomRound {
       start: formatStickers(start),
       atMs: this.#parts.nowMs(),
     } as const
-    const stored = await this.#change(dealt, entry, (durable) => {
+    const stored = await this.#held.change(dealt, entry, (durable) => {
       if (durable !== null) this.#onReplaced(durable.round)
       return dealt
     })
@@ -157,22 +146,23 @@ export class RoomRound {
   }
 
   async #giveSignal({ id }: Round): Promise<Result<RoundId, Refusal>> {
-    if (this.#applied?.round.id !== id || this.#applied.round.clock.phase !== 'ready') return this.#tell(ok(id))
+    if (this.#held.applied?.round.id !== id || this.#held.applied.round.clock.phase !== 'ready')
+      return this.#held.tell(ok(id))
     const started = await this.change(id, { kind: 'started', startsAtMs: this.#parts.nowMs() + COUNTDOWN_MS })
     return started.ok ? ok(id) : started
   }
 
   /** Pause, resume, add time, end, void, outage. Asking again for what is so is no fault. */
   async change(roundId: RoundId, event: ClockEvent): Promise<Result<null, Refusal>> {
-    const applied = this.#applied
-    if (applied === null || applied.round.id !== roundId) return this.#tell(err({ code: 'contest/no-such-round' }))
-    if (this.#isAstray) return err({ code: 'store/saving-paused' })
-    if (isAlreadySo(applied.round, event)) return this.#tell(ok(null))
+    const { applied } = this.#held
+    if (applied === null || applied.round.id !== roundId) return this.#held.tell(err({ code: 'contest/no-such-round' }))
+    if (this.#held.isAstray) return err({ code: 'store/saving-paused' })
+    if (isAlreadySo(applied.round, event)) return this.#held.tell(ok(null))
     const next = afterEvent(applied, event)
-    if (!next.ok) return this.#tell(next)
+    if (!next.ok) return this.#held.tell(next)
     const { nClockEvents: order } = applied
     const entry = { kind: 'clock-event', roundId, order, event, atMs: this.#parts.nowMs() } as const
-    return this.#change(next.value, entry, (durable) => {
+    return this.#held.change(next.value, entry, (durable) => {
       if (durable?.round.id !== roundId) return durable
       const after = afterEvent(durable, event)
       return after.ok ? after.value : this.#neverStored(durable, event.kind)
@@ -181,20 +171,20 @@ export class RoomRound {
 
   /** Checks and stores the turns of a seat; resolves when they are on the disk. */
   async takeTurns({ roundId, ...sent }: TurnsOfSeat): Promise<Result<TurnsAnswer, Refusal>> {
-    const applied = this.#applied
-    if (applied === null || applied.round.id !== roundId) return this.#tell(err({ code: 'contest/no-such-round' }))
-    if (this.#isAstray) return err({ code: 'store/saving-paused' })
+    const { applied } = this.#held
+    if (applied === null || applied.round.id !== roundId) return this.#held.tell(err({ code: 'contest/no-such-round' }))
+    if (this.#held.isAstray) return err({ code: 'store/saving-paused' })
     const event: TurnsSent = { ...sent, atMs: this.#parts.nowMs() }
     const taken = takeTurns(applied.round, event)
-    if (!taken.ok) return this.#tell(taken)
+    if (!taken.ok) return this.#held.tell(taken)
     const { round, fresh, answer } = taken.value
     const { how } = sent
-    if (fresh === null) return this.#tell(ok(answer))
+    if (fresh === null) return this.#held.tell(ok(answer))
     const { tryNumber, from, steps } = fresh
     const { seatId, late, atMs } = event
     const momentMs = momentOf(applied.round, atMs)
     const entry = { kind: 'steps', roundId, seatId, tryNumber, from, steps, late, how, momentMs, atMs } as const
-    const stored = await this.#change({ ...applied, round }, entry, (durable) => {
+    const stored = await this.#held.change({ ...applied, round }, entry, (durable) => {
       if (durable?.round.id !== roundId) return durable
       const after = playSteps(durable.round, { ...event, from, steps, momentMs })
       return after.ok ? { ...durable, round: after.value.round } : this.#neverStored(durable, 'steps')
@@ -210,11 +200,11 @@ export class RoomRound {
 
   async #nudgeOne(roundId: RoundId, seatId: SeatId, nudge: Nudge): Promise<Result<null, Refusal>> {
     const applied = this.#appliedRound(roundId)
-    if (!applied.ok) return this.#tell(applied)
+    if (!applied.ok) return this.#held.tell(applied)
     const next = giveNudge(applied.value.round, { seatId, nudge, atMs: this.#parts.nowMs() })
-    if (!next.ok) return this.#tell(next)
+    if (!next.ok) return this.#held.tell(next)
     const { round, given } = next.value
-    return this.#change({ ...applied.value, round }, { kind: 'nudge', roundId, seatId, ...given }, (durable) =>
+    return this.#held.change({ ...applied.value, round }, { kind: 'nudge', roundId, seatId, ...given }, (durable) =>
       durable?.round.id === roundId ? { ...durable, round: withNudge(durable.round, seatId, given) } : durable,
     )
   }
@@ -222,69 +212,25 @@ export class RoomRound {
   /** Judges a try that comes in after the end, and keeps it beside the ranking. */
   async handIn(roundId: RoundId, sent: TryHandedIn): Promise<Result<Reached | null, Refusal>> {
     const applied = this.#appliedRound(roundId)
-    if (!applied.ok) return this.#tell(applied)
+    if (!applied.ok) return this.#held.tell(applied)
     const next = handIn(applied.value.round, sent)
-    if (!next.ok) return this.#tell(next)
+    if (!next.ok) return this.#held.tell(next)
     const { round, judged, isKept } = next.value
     const answer = ok(judged.reached)
-    if (!isKept) return this.#tell(answer)
+    if (!isKept) return this.#held.tell(answer)
     const { seatId } = sent
     const { number: tryNumber, steps } = judged
     const entry = { kind: 'handed-in', roundId, seatId, tryNumber, steps, atMs: this.#parts.nowMs() } as const
-    const stored = await this.#change({ ...applied.value, round }, entry, (durable) =>
+    const stored = await this.#held.change({ ...applied.value, round }, entry, (durable) =>
       durable?.round.id === roundId ? { ...durable, round: withHandedIn(durable.round, seatId, judged) } : durable,
     )
     return stored.ok ? answer : stored
   }
 
   #appliedRound(roundId: RoundId): Result<Standing, Refusal> {
-    const applied = this.#applied
+    const { applied } = this.#held
     if (applied === null || applied.round.id !== roundId) return err({ code: 'contest/no-such-round' })
-    return this.#isAstray ? err({ code: 'store/saving-paused' }) : ok(applied)
-  }
-
-  /** Accepts a change at once, and shows it when it is on the disk. Entries are stored in the order in which they come. */
-  #change(
-    applied: Standing,
-    entry: Entry,
-    onDurable: (durable: Standing | null) => Standing | null,
-  ): Promise<Result<null, Refusal>> {
-    this.#applied = applied
-    this.#nUnderWay++
-    const change = this.#carryOut(entry, onDurable)
-    this.#newest = change.catch(() => undefined)
-    return change
-  }
-
-  async #carryOut(
-    entry: Entry,
-    onDurable: (durable: Standing | null) => Standing | null,
-  ): Promise<Result<null, Refusal>> {
-    let isStored = false
-    try {
-      const stored = await this.#store(entry)
-      isStored = stored.ok
-      if (isStored) this.#durable = onDurable(this.#durable)
-      return stored
-    } finally {
-      this.#nUnderWay--
-      if (!isStored) {
-        this.#nFailed++
-        this.#isAstray = true
-      }
-      if (this.#isAstray && this.#nUnderWay === 0) {
-        this.#applied = this.#durable
-        this.#isAstray = false
-      }
-    }
-  }
-
-  /** What is told without a change of its own may rest on changes that are still under way: it waits for them. */
-  async #tell<T>(result: Result<T, Refusal>): Promise<Result<T, Refusal>> {
-    if (this.#nUnderWay === 0) return result
-    const nFailed = this.#nFailed
-    await this.#newest
-    return this.#nFailed === nFailed ? result : err({ code: 'store/saving-paused' })
+    return this.#held.isAstray ? err({ code: 'store/saving-paused' }) : ok(applied)
   }
 
   /** The record holds what the rules do not allow here. Shown stays what was; a restart will tell. */
