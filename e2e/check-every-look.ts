@@ -31,7 +31,19 @@ export async function checkEveryLook(page: Page, what: string): Promise<void> {
 
 /** One screen as it is now, in the look that it has. */
 export async function checkThisLook(page: Page, what: string): Promise<void> {
+  await untilStill(page)
   await expectNone(onePage(page).withTags(TAGS), what)
+}
+
+/** What fades in is pale meanwhile, and its contrast is that of nothing that stays. What goes on for ever is not waited for. */
+async function untilStill(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const ending = document
+      .getAnimations()
+      .filter((each) => each.effect?.getComputedTiming().endTime !== Number.POSITIVE_INFINITY)
+    // One that is called off has ended too.
+    await Promise.allSettled(ending.map((each) => each.finished))
+  })
 }
 
 /** Our pages have no frames; without a look for them a check takes half the time. */
