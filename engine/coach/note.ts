@@ -15,6 +15,18 @@ import type { LookedForPiece } from '../method/way/lesson-step.ts'
 /** Which of the two triggers of the lesson. */
 export type TriggerSide = 'right' | 'left'
 
+/** A single turn of a sequence that went otherwise, where more than one did. */
+export type SlippedTurn = {
+  /** Another turn came instead, it was left out, or it came twice. */
+  readonly kind: 'instead' | 'leftOut' | 'twice'
+  /** As it was made; null when it was left out. */
+  readonly turn: Turn | null
+  /** As the book has it. */
+  readonly shouldBe: Turn
+  /** Index of the turn that was made, or of the one in front of which one is missing; re-holds count as entries of the row. */
+  readonly atTurn: number
+}
+
 /** What every note says. */
 export type NoteFacts = {
   /** The stage that was under way. */
@@ -40,6 +52,8 @@ export type NoteFacts = {
   readonly broken: Stage | null
   /** The sequence of the book that was done or meant, as the book writes it: `F A F'`, `A^3`; null when there is none. */
   readonly sequence: string | null
+  /** The stage of the book in whose list that sequence stands; null when there is none. */
+  readonly sequenceStage: Stage | null
 }
 
 /** What the notes of one kind say besides. */
@@ -58,7 +72,10 @@ export type NoteDetails =
     }
   /** The mirror image of the right trigger was done; `side` is the one that was done. */
   | { readonly key: 'coach/wrong-trigger'; readonly side: TriggerSide }
-  /** The right sequence, the cube held another way. */
+  /**
+   * The right sequence, the cube held another way. `advised` is `hold/any` when the hold that was meant is not the lesson's
+   * own for its next step, so that nothing is advised that belongs to another piece.
+   */
   | { readonly key: 'coach/wrong-hold'; readonly held: HoldMark; readonly advised: HoldMark }
   /** The right sequence, but the top layer was brought to another place before it. */
   | { readonly key: 'coach/wrong-top-turn'; readonly advised: Turn | null }
@@ -96,6 +113,8 @@ export type NoteDetails =
   | { readonly key: 'coach/wrong-layer'; readonly turn: Turn; readonly shouldBe: Turn }
   /** Inside a sequence half a turn for a quarter, or a quarter for half a turn. */
   | { readonly key: 'coach/wrong-amount'; readonly turn: Turn; readonly shouldBe: Turn }
+  /** Two single turns of one sequence went otherwise; all others are as in the book. */
+  | { readonly key: 'coach/two-slips'; readonly slips: readonly [SlippedTurn, SlippedTurn] }
   /** The re-hold inside a sequence is missing, or is another one. */
   | { readonly key: 'coach/re-hold-left-out'; readonly shouldBe: Turn }
   /** A turn of the top layer that the case did not need. */
@@ -104,7 +123,7 @@ export type NoteDetails =
   | { readonly key: 'coach/needless-re-hold'; readonly nReHolds: number }
   /** The puzzle came back to where it had been. */
   | { readonly key: 'coach/led-nowhere'; readonly nTurns: number }
-  /** A way of one's own that is longer than the lesson's. */
+  /** A way that leads on and is longer than the lesson's: one's own, or by another sequence of the book. */
   | { readonly key: 'coach/long-way'; readonly nTurns: number; readonly nLessonTurns: number }
 
 /** A note. */

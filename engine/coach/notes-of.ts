@@ -65,7 +65,7 @@ function noteOf(track: TurnTrack, finding: Finding, segment: Segment | undefined
   return { ...factsAt(track, since, finding.until, segment), fromTurn: from, toTurn: to, costTurns, isOpen, ...details }
 }
 
-type CaseFacts = Pick<NoteFacts, 'stage' | 'caseId' | 'piece' | 'becomes' | 'broken' | 'sequence'>
+type CaseFacts = Pick<NoteFacts, 'stage' | 'caseId' | 'piece' | 'becomes' | 'broken' | 'sequence' | 'sequenceStage'>
 
 function factsAt(track: TurnTrack, since: number, until: number, segment: Segment | undefined): CaseFacts {
   const [before, after] = [track.standings[since], track.standings[until]]
@@ -85,6 +85,7 @@ function factsAt(track: TurnTrack, since: number, until: number, segment: Segmen
             track.book.stages[done.pattern.stage][done.pattern.sequenceIndex].written,
             Math.max(done.nTimes, done.pattern.nTimes),
           ),
+    sequenceStage: done?.pattern.stage ?? null,
   }
 }
 

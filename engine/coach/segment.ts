@@ -22,7 +22,7 @@ export type Segment = { readonly from: number; readonly to: number; readonly pri
   | { readonly kind: 'top-turn' }
   /** A sequence as the book has it; `leadsOn` when the lesson has less to do then. */
   | { readonly kind: 'sequence'; readonly done: SequenceDone; readonly leadsOn: boolean }
-  /** A sequence with one slip. */
+  /** A sequence with one slip, or with two. */
   | { readonly kind: 'slip'; readonly done: SequenceDone; readonly slip: Slip }
   /** Turns that undo each other at once. */
   | { readonly kind: 'undone' }
@@ -56,6 +56,8 @@ export const PRICE = {
   /** A slip in a sequence that would have led on, and in any other one; and for each turn that is missing at its end. */
   slip: 8,
   slipElsewhere: 13,
+  /** Two slips in a sequence that would have led on; in any other one they are not believed. */
+  twoSlips: 12,
   /** A trigger once too often, with what it does in plain sight; and another layer at the very end, where nothing after it tells. */
   miscount: 6,
   otherLayerAtEnd: 3,

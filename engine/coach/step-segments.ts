@@ -36,9 +36,24 @@ type Beginning = {
 
 /** @param from a moment whose next turn turns a layer @param reached the last stage that was under way up to there */
 export function stepSegments(track: TurnTrack, from: number, reached: number, taker: SegmentTaker): void {
-  for (const beginning of beginningsAt(track, from)) {
-    for (const pattern of patternsOf(track.book)) tryPattern(track, beginning, pattern, reached, taker)
+  const withTwoSlips: SlipSegment[] = []
+  const take = (segment: Segment) => {
+    if (hasTwoSlips(segment)) withTwoSlips.push(segment)
+    else taker.take(segment)
   }
+  for (const beginning of beginningsAt(track, from)) {
+    for (const pattern of patternsOf(track.book)) tryPattern(track, beginning, pattern, reached, { ...taker, take })
+  }
+  for (const segment of withTwoSlips) {
+    // Two slips are only believed where no other sequence with two slips explains the same turns.
+    if (withTwoSlips.every((other) => other === segment || other.to !== segment.to)) taker.take(segment)
+  }
+}
+
+type SlipSegment = Extract<Segment, { kind: 'slip' }>
+
+function hasTwoSlips(segment: Segment): segment is SlipSegment {
+  return segment.kind === 'slip' && segment.slip.details.key === 'coach/two-slips'
 }
 
 function beginningsAt(track: TurnTrack, from: number): Beginning[] {
@@ -151,23 +166,33 @@ function takeUnderWay(track: TurnTrack, from: number, done: SequenceDone, taker:
 function takeSlip({ track }: Begun, { from }: Beginning, done: SequenceDone, slip: Slip, taker: SegmentTaker): void {
   const to = momentBefore(track, slip.endToken)
   if (to === null || !taker.isCheaper(to, leastPrice(slip))) return
-  taker.take({ kind: 'slip', from, to, price: slipPrice(track, from, done, slip), done, slip })
+  const price = slipPrice(track, from, done, slip)
+  if (price !== null) taker.take({ kind: 'slip', from, to, price, done, slip })
 }
 
 /** @returns a lower bound, without asking what the sequence would have done */
 function leastPrice({ details }: Slip): number {
   if (details.key === 'coach/undone') return PRICE.undone + PRICE.leadsOn
   if (details.key === 'coach/two-for-one') return PRICE.twoForOne + PRICE.leadsOn
+  if (details.key === 'coach/two-slips') return PRICE.twoSlips
   return details.key === 'coach/too-often' ? PRICE.miscount : PRICE.slip
 }
 
-function slipPrice(track: TurnTrack, from: number, done: SequenceDone, { details, toToken, endToken }: Slip): number {
+/** @returns null when it is not believed */
+function slipPrice(
+  track: TurnTrack,
+  from: number,
+  done: SequenceDone,
+  { details, toToken, endToken }: Slip,
+): number | null {
   const wouldLead = wouldLeadOn(track, from, done)
   switch (details.key) {
     case 'coach/undone':
       return PRICE.undone + (wouldLead ? PRICE.leadsOn : PRICE.wrongHere)
     case 'coach/two-for-one':
       return PRICE.twoForOne + (wouldLead ? PRICE.leadsOn : PRICE.wrongHere)
+    case 'coach/two-slips':
+      return wouldLead ? PRICE.twoSlips : null
   }
   const price = wouldLead ? PRICE.slip : PRICE.slipElsewhere
   switch (details.key) {

@@ -2,12 +2,14 @@
 
 import { memo } from 'react'
 import type { Colour } from '../../engine/cube/colour-scheme.ts'
+import type { Face } from '../../engine/cube/faces.ts'
 import styles from './cube-picture.module.css'
 import { STICKER_PLACES } from './cube-space.ts'
 import {
   FLAT_VIEW_BOXES,
   type FlatView,
   flatFace,
+  flatFrame,
   flatMatrix,
   flatMirrorLines,
   flatSticker,
@@ -28,6 +30,8 @@ export type CubePictureProps = {
   readonly view?: FlatView | undefined
   /** Stickers that a pointer rings. */
   readonly pointed?: readonly number[] | undefined
+  /** The face to which the front has just gone in a re-hold: a still ghost of it. */
+  readonly ghost?: Face | null | undefined
   /** What stands in words beside the picture needs no label. */
   readonly label: string
   readonly className?: string | undefined
@@ -35,6 +39,7 @@ export type CubePictureProps = {
 
 export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
   const { stickers, baseColour, matters, marks = 'plain', view = 'plain', pointed = NOTHING, label, className } = props
+  const { ghost = null } = props
   const colours = coloursByHomeFace(baseColour)
   return (
     // biome-ignore lint/a11y/noSvgWithoutTitle: it has a label, or is hidden because words beside it say the same.
@@ -60,6 +65,7 @@ export const CubePicture = memo(function CubePicture(props: CubePictureProps) {
       })}
       <polygon className={styles.frontLight} points={flatFace('F')} />
       <polygon className={styles.rightLight} points={flatFace('R')} />
+      {ghost !== null && <Ghost face={ghost} isSeen={SEEN_FACES[view].some((face) => face === ghost)} />}
     </svg>
   )
 })
@@ -73,6 +79,17 @@ function PointerRing({ transform }: { transform: string }) {
       <circle className={styles.ringDark} r="0.3" />
       <circle className={styles.ringLight} r="0.27" />
     </g>
+  )
+}
+
+/** Seen through the cube, and dashed, where the face is hidden. */
+function Ghost({ face, isSeen }: { readonly face: Face; readonly isSeen: boolean }) {
+  const frame = flatFrame(face)
+  return (
+    <>
+      <path className={styles.ghostDark} d={frame} />
+      <path className={isSeen ? styles.ghostLight : styles.ghostThrough} d={frame} />
+    </>
   )
 }
 

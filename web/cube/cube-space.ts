@@ -22,6 +22,16 @@ export const FACE_FRAMES: Readonly<Record<Face, FaceFrame>> = {
   B: { right: [-1, 0, 0], down: [0, 1, 0], out: [0, 0, -1] },
 }
 
+/** Brings a square that looks at the eye to where the face lies, in the words of CSS. */
+export const FACE_ROTATIONS: Readonly<Record<Face, string>> = {
+  U: 'rotateX(90deg)',
+  R: 'rotateY(90deg)',
+  F: 'rotateY(0deg)',
+  D: 'rotateX(-90deg)',
+  L: 'rotateY(-90deg)',
+  B: 'rotateY(180deg)',
+}
+
 export type StickerPlace = {
   readonly index: number
   readonly face: Face

@@ -45,6 +45,12 @@ export function flatFace(face: Face): string {
   return points(corners(mirrored(face, scale(out, 1.5)), right, down, 1.5))
 }
 
+/** The outline of a face where it is, whether it can be seen or not, as path data. */
+export function flatFrame(face: Face): string {
+  const { right, down, out } = FACE_FRAMES[face]
+  return flatPath(corners(scale(out, 1.5), right, down, 1.5), true)
+}
+
 export function flatSticker(place: StickerPlace, matters: boolean): string {
   const { right, down } = FACE_FRAMES[place.face]
   const side = (matters ? STICKER_SIDE : STICKER_SIDE_NOT_MATTERING) - STICKER_STROKE

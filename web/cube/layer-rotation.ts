@@ -3,8 +3,10 @@
  * In CSS's axes a clockwise quarter, seen from outside a face, is +90 degrees about the direction in which the face looks.
  */
 
+import { FACES, type Face } from '../../engine/cube/faces.ts'
 import { ALL_TURNS, type Turn, turnAxis, turnKind, turnLayers, turnQuarters } from '../../engine/cube/turns.ts'
-import { AXES, type Axis, FACE_FRAMES, type StickerPlace, type Vector } from './cube-space.ts'
+import { assert } from '../../engine/result.ts'
+import { AXES, type Axis, cross, FACE_FRAMES, type StickerPlace, type Vector } from './cube-space.ts'
 
 export type LayerRotation = {
   readonly axis: Axis
@@ -30,6 +32,20 @@ const ROTATIONS: readonly LayerRotation[] = ALL_TURNS.map((turn) => {
 
 export function rotationOf(turn: Turn): LayerRotation {
   return ROTATIONS[turn]
+}
+
+/** @returns the face to which the front goes in a re-hold, which is the front itself for `z` */
+export function frontGoesTo(turn: Turn): Face {
+  const { axis, degrees } = rotationOf(turn)
+  const about = AXES.map((each) => (each === axis ? 1 : 0)) as unknown as Vector
+  const { out } = FACE_FRAMES.F
+  const quarters = (degrees / 90 + 4) % 4
+  let place: Vector = out
+  // What lies along the axis stays.
+  if (out[AXES.indexOf(axis)] === 0) for (let quarter = 0; quarter < quarters; quarter++) place = cross(about, place)
+  const found = FACES.find((face) => FACE_FRAMES[face].out.every((value, index) => value === place[index]))
+  assert(found !== undefined, 'a quarter turn brings a face to a face')
+  return found
 }
 
 /** The turn of one layer by so many degrees, or null when it comes back to where it was. */

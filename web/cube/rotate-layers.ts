@@ -43,13 +43,13 @@ export function layerMotion(cube: DrawnCube): LayerMotion {
   const hold = (layers: Layers, degrees: number) => {
     if (running.length > 0) stop()
     closeCuts(cube, layers)
-    for (const part of partsOf(cube, layers)) part.style.setProperty('rotate', rotation(layers.axis, degrees))
+    for (const part of partsOf(cube, layers)) part.style.setProperty('rotate', rotateBy(layers.axis, degrees))
   }
 
   const comeIn = (layers: Layers, fromDegrees: number, ms: number, onCameIn: () => void) => {
     stop()
     closeCuts(cube, layers)
-    const frames = { rotate: [rotation(layers.axis, fromDegrees), rotation(layers.axis, 0)] }
+    const frames = { rotate: [rotateBy(layers.axis, fromDegrees), rotateBy(layers.axis, 0)] }
     running = partsOf(cube, layers).map((part) => part.animate(frames, { duration: ms, easing: COME_IN_EASING }))
     running[0].onfinish = () => {
       stop()
@@ -61,7 +61,7 @@ export function layerMotion(cube: DrawnCube): LayerMotion {
 }
 
 /** The same as --ease-turn of the tokens, which Web Animations cannot read. */
-const COME_IN_EASING = 'cubic-bezier(.3, .1, .2, 1)'
+export const COME_IN_EASING = 'cubic-bezier(.3, .1, .2, 1)'
 
 function partsOf(cube: DrawnCube, layers: Layers): HTMLElement[] {
   const tiles = cube.tiles.filter((_, index) => isInLayers(STICKER_PLACES[index].piece, layers))
@@ -100,6 +100,7 @@ function layPlate(plate: HTMLElement | undefined, axis: Axis, cut: number, looks
   plate.style.display = 'block'
 }
 
-function rotation(axis: Axis, degrees: number): string {
+/** @returns a value of the property `rotate` */
+export function rotateBy(axis: Axis, degrees: number): string {
   return `${AXES.map((each) => (each === axis ? 1 : 0)).join(' ')} ${degrees}deg`
 }

@@ -23,7 +23,12 @@ const LONGEST_SHOWN = 8
 
 /** A turn on its way in: drawn at `position`, its layer coming in during `ms`. */
 export type ShownTurn = { readonly turn: Turn; readonly ms: number; readonly serial: number }
-type Shown = { readonly position: CubePosition; readonly coming: ShownTurn | null }
+type Shown = {
+  readonly position: CubePosition
+  readonly coming: ShownTurn | null
+  /** A re-hold of a demonstration that is on its way in or has just come in; with `ms` 0 it is shown without motion. */
+  readonly ghost: ShownTurn | null
+}
 
 /**
  * @returns what to draw now, what to call when the layer has come in, and what shows all that is on its way at once
@@ -32,7 +37,7 @@ export function useShownTurns(
   cube: CubeInHand,
   slowReHolds = false,
 ): Shown & { readonly onCameIn: () => void; readonly showAll: () => void } {
-  const [shown, setShown] = useState<Shown>({ position: cube.position, coming: null })
+  const [shown, setShown] = useState<Shown>({ position: cube.position, coming: null, ghost: null })
   const last = useRef<CubeInHand>(cube)
   const waiting = useRef<readonly Turn[]>([])
   const serial = useRef(0)
@@ -44,15 +49,24 @@ export function useShownTurns(
     applyTurn(position, turn)
     waiting.current = rest
     serial.current += 1
-    setShown({
-      position,
-      coming: { turn, ms: timeOf(turn, slowReHolds) * (rest.length > 0 ? IN_A_ROW : 1), serial: serial.current },
-    })
+    const ms = timeOf(turn, slowReHolds) * (rest.length > 0 ? IN_A_ROW : 1)
+    const coming = { turn, ms, serial: serial.current }
+    setShown({ position, coming, ghost: hasGhost(turn) ? coming : null })
   }
+
+  const hasGhost = (turn: Turn) => slowReHolds && turnKind(turn) === 're-hold'
 
   const showAll = () => {
     waiting.current = []
-    setShown({ position: last.current.position, coming: null })
+    setShown({ position: last.current.position, coming: null, ghost: null })
+  }
+
+  const showStill = (turns: readonly Turn[]) => {
+    showAll()
+    const turn = turns[turns.length - 1]
+    if (!hasGhost(turn)) return
+    serial.current += 1
+    setShown({ position: last.current.position, coming: null, ghost: { turn, ms: 0, serial: serial.current } })
   }
 
   useLayoutEffect(() => {
@@ -61,8 +75,12 @@ export function useShownTurns(
     last.current = cube
     const between = turnsBetween(before, cube)
     if (between.kind === 'none') return
-    if (between.kind === 'other' || wantsStillness() || between.turns.length > LONGEST_SHOWN) {
+    if (between.kind === 'other' || between.turns.length > LONGEST_SHOWN) {
       showAll()
+      return
+    }
+    if (wantsStillness()) {
+      showStill(between.turns)
       return
     }
     waiting.current = between.turns

@@ -8,9 +8,10 @@ import type { Colour } from '../../engine/cube/colour-scheme.ts'
 import { stickersOf } from '../../engine/cube/stickers.ts'
 import type { Turn } from '../../engine/cube/turns.ts'
 import { classNames } from '../ui/class-names.ts'
-import { type FACE_FRAMES, STICKER_PLACES } from './cube-space.ts'
+import { FACE_ROTATIONS, STICKER_PLACES } from './cube-space.ts'
 import { type Layers, outlineSides, rotationOf } from './layer-rotation.ts'
 import type { Look } from './look-around.ts'
+import { ReHoldGhost } from './re-hold-ghost.tsx'
 import { layerMotion, N_PLATES } from './rotate-layers.ts'
 import { useShownTurns } from './show-turns.ts'
 import colourStyles from './sticker-colours.module.css'
@@ -31,7 +32,7 @@ export type TurningCubeProps = {
   readonly onLook: (look: Look) => void
   /** The layers that the hand is about to turn. */
   readonly outlined?: Layers | null | undefined
-  /** In a demonstration a re-hold comes in slowly, so that everybody can do it along. */
+  /** In a demonstration a re-hold comes in slowly, with a ghost of the old front, so that everybody can do it along. */
   readonly slowReHolds?: boolean
   /** Stickers that a pointer rings. */
   readonly pointed?: readonly number[] | undefined
@@ -52,7 +53,7 @@ export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
   } = props
   // Made once: the tiles never change, only their colours do.
   const [{ tiles, plates, motion }] = useState(drawnCube)
-  const { position, coming, onCameIn, showAll } = useShownTurns(cube, slowReHolds)
+  const { position, coming, ghost, onCameIn, showAll } = useShownTurns(cube, slowReHolds)
   const drag = useCubeDrag({ motion, look, onLook, turnable, onTurn, showAll })
 
   // Each turn comes in once; `serial` tells two equal turns apart.
@@ -66,9 +67,10 @@ export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
 
   const stickers = useMemo(() => stickersOf(position), [position])
   const colours = coloursByHomeFace(baseColour)
+  const lookedAt = { transform: `rotateX(${look.pitch}deg) rotateY(${look.yaw}deg)` }
   return (
     <div className={styles.around} dir="ltr" {...drag.handlers} aria-hidden="true">
-      <div className={styles.cube} style={{ transform: `rotateX(${look.pitch}deg) rotateY(${look.yaw}deg)` }}>
+      <div className={styles.cube} style={lookedAt}>
         {PLATES.map((plate) => (
           <div key={plate} className={styles.plate} ref={keepIn(plates, plate)} />
         ))}
@@ -100,6 +102,11 @@ export const TurningCube = memo(function TurningCube(props: TurningCubeProps) {
           )
         })}
       </div>
+      {ghost !== null && (
+        <div className={styles.cube} style={lookedAt} key={ghost.serial}>
+          <ReHoldGhost ghost={ghost} />
+        </div>
+      )}
     </div>
   )
 })
@@ -116,15 +123,6 @@ const LIGHTS = {
   B: styles.frontLight,
   R: styles.sideLight,
   L: styles.sideLight,
-}
-
-const FACE_ROTATIONS: Readonly<Record<keyof typeof FACE_FRAMES, string>> = {
-  U: 'rotateX(90deg)',
-  R: 'rotateY(90deg)',
-  F: 'rotateY(0deg)',
-  D: 'rotateX(-90deg)',
-  L: 'rotateY(-90deg)',
-  B: 'rotateY(180deg)',
 }
 
 const TILE_STYLES: readonly CSSProperties[] = STICKER_PLACES.map(({ face, row, column }) => ({

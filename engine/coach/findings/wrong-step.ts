@@ -11,6 +11,7 @@
 import { holdOf } from '../../cube/hold.ts'
 import { mirrorTurns } from '../../cube/mirror-turns.ts'
 import { type Turn, type TurnName, turnNamed, turnQuarters } from '../../cube/turns.ts'
+import type { HoldMark } from '../../method/way/hold-mark.ts'
 import { writeStep } from '../../method/way/lesson-steps.ts'
 import { adviceAt, type GoodChoice, goodChoicesAt } from '../advice.ts'
 import { heldMark } from '../held-mark.ts'
@@ -18,6 +19,7 @@ import type { NoteDetails } from '../note.ts'
 import type { Segment, SequenceDone } from '../segment.ts'
 import { isMending, type TurnTrack } from '../turn-track.ts'
 import { aboutSegment, type Explained, type Finder } from './finding.ts'
+import { bringsHome } from './long-way.ts'
 
 /** How much is otherwise: the smaller the sum, the likelier that this choice was meant. */
 const OTHER = { hold: 2, top: 2.2, hand: 2, times: 2, notLessons: 1 }
@@ -38,6 +40,8 @@ export const wrongStep: Finder = (explained, index) => {
   const segment = segments[index]
   if (segment.kind !== 'sequence' || segment.leadsOn) return null
   if (isUnseenBreak(explained, segment.from, segment.done)) return null
+  // Nothing about it was wrong; `long-way.ts` says that it took long.
+  if (bringsHome(track, segment)) return null
   const again = onceMore(explained, index, segment.done)
   if (again !== null) return aboutSegment(segment, again)
   const [nearest] = goodChoicesAt(track, segment.from)
@@ -90,8 +94,8 @@ function detailsFor(track: TurnTrack, segment: SequenceSegment, nearest: Likenes
     return { key: 'coach/wrong-trigger', side }
   }
   if (isHoldOther) {
-    const advice = adviceAt(track, segment.from)
-    return { key: 'coach/wrong-hold', held: heldMark(track, segment.from, done), advised: advice.hold.mark }
+    const advised: HoldMark = good.isLessons ? adviceAt(track, segment.from).hold.mark : { key: 'hold/any' }
+    return { key: 'coach/wrong-hold', held: heldMark(track, segment.from, done), advised }
   }
   if (isTopOther) return { key: 'coach/wrong-top-turn', advised: topTurnOf(good.topQuarters) }
   return isMore

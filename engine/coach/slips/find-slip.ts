@@ -5,6 +5,7 @@ import { onceMore } from './once-more.ts'
 import type { Begun, Slip, SlipFinder } from './slip.ts'
 import { strayInside } from './stray-inside.ts'
 import { twoForOneInside } from './two-for-one-inside.ts'
+import { findTwoSlips } from './two-slips.ts'
 import { undoneInside } from './undone-inside.ts'
 import { unfinished } from './unfinished.ts'
 import { wrongPart } from './wrong-part.ts'
@@ -20,9 +21,10 @@ const FINDERS: readonly SlipFinder[] = [
   leftOut,
   strayInside,
   unfinished,
+  findTwoSlips,
 ]
 
-/** @returns every reading of the sequence as done with one slip; few, mostly none */
+/** @returns every reading of the sequence as done with one slip, or with two; few, mostly none */
 export function findSlips(begun: Begun): Slip[] {
   return FINDERS.flatMap((find) => find(begun) ?? [])
 }

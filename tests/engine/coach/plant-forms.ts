@@ -30,6 +30,10 @@ export type Form = {
   readonly to: number
   /** The stage at which the mistake is made, when it is not that of the step. */
   readonly stage?: Stage
+  /** Where more than one turn is otherwise: the place of each; of one left out, that of the turn behind it. */
+  readonly places?: readonly number[]
+  /** Which two turns of the sequence they are. */
+  readonly pair?: readonly [number, number]
 }
 
 /** Turns that break an earlier stage. Not of the top layer, which is a top turn, and not F2, which is a sequence of stage 1. */

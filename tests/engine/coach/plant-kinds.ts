@@ -43,7 +43,9 @@ import {
   triggers,
   whole,
 } from './plant-forms.ts'
+import { longWays } from './plant-long-ways.ts'
 import { inFront, type Place } from './plant-place.ts'
+import { twoSlips } from './plant-two-slips.ts'
 
 /** All forms that a kind can take at a place. */
 export type Kind = {
@@ -52,6 +54,8 @@ export type Kind = {
   readonly forms: (place: Place) => Form[]
   /** Does the try end with the mistake, the cube never mended? */
   readonly isLast?: boolean
+  /** Is it so much rarer than the others that they need not be told apart from it? */
+  readonly isRare?: boolean
 }
 
 const RE_HOLDS = ['y', "y'", 'y2'] as const
@@ -259,4 +263,6 @@ export const KINDS: readonly Kind[] = [
       ...["R U R' U'", "R' F R F'", 'R2 U2'].map((word) => whole(repeated(turns(word), 6))),
     ],
   },
+  { key: 'coach/two-slips', isRare: true, forms: twoSlips },
+  { key: 'coach/long-way', stages: [2], forms: longWays },
 ]

@@ -11,6 +11,9 @@
  * 6. A kind that breaks a layer does not break one, or one that is never mended is; or the turn is of the layer that was
  *    turned just before it, which looks like half a turn.
  * 7. The goal of the span is reached inside the mistake, where the try ends.
+ * 8. Two slips look like two others nearby. They are only planted where four more turns are left to know the sequence by, and
+ *    not in a first turn of the top layer, which is a top turn before it; a single slip need not be told apart from two.
+ * 9. A way that is only longer is for another piece on its way a right step, or not longer than the lesson's for its own.
  */
 
 import { below } from '../../../engine/chance/random-source.ts'
@@ -32,6 +35,7 @@ import { helpsAnotherPiece } from './other-pieces.ts'
 import type { Form } from './plant-forms.ts'
 import { KINDS, type Kind } from './plant-kinds.ts'
 import { drawPlace, type Place } from './plant-place.ts'
+import { twoSlipsNear } from './plant-two-slips.ts'
 
 /** A try with one mistake. */
 export type Planted = {
@@ -42,6 +46,8 @@ export type Planted = {
   /** The turns that are the mistake. */
   readonly from: number
   readonly to: number
+  /** Where more than one turn is otherwise: the place of each. */
+  readonly places?: readonly number[]
 }
 
 const COMES_BACK = ['coach/undone', 'coach/led-nowhere', 'coach/needless-re-hold', 'coach/two-for-one']
@@ -94,6 +100,7 @@ function plantedWith(kind: Kind, place: Place, form: Form): Planted | null {
   if (becomesASequence(position, form, behind)) return null
   if (reachesGoalEarly(position, form.turns, span)) return null
   if (!IS_FREE.includes(kind.key) && isAlsoAnother(kind, place, form)) return null
+  if (kind.isRare === true && isAnyTwo(place, form)) return null
   return {
     key: kind.key,
     start,
@@ -101,7 +108,19 @@ function plantedWith(kind: Kind, place: Place, form: Form): Planted | null {
     turns: [...before, ...form.turns, ...behind],
     from: before.length + form.from,
     to: before.length + form.to,
+    ...(form.places === undefined ? {} : { places: form.places.map((at) => before.length + at) }),
   }
+}
+
+/** Do two slips at other turns of the sequence look alike? */
+function isAnyTwo(place: Place, form: Form): boolean {
+  const text = textOf(place.position, form.turns)
+  return twoSlipsNear(place, form).some(
+    ({ turns, pair }) =>
+      turns.length === form.turns.length &&
+      pair?.join() !== form.pair?.join() &&
+      textOf(place.position, turns) === text,
+  )
 }
 
 function isAlsoAnother(kind: Kind, place: Place, form: Form): boolean {
@@ -111,6 +130,7 @@ function isAlsoAnother(kind: Kind, place: Place, form: Form): boolean {
     (other) =>
       other !== kind &&
       other.isLast !== true &&
+      other.isRare !== true &&
       other
         .forms(place)
         .some(({ turns }) => countOuterBlockTurns(turns) === nTurns && textOf(place.position, turns) === text),

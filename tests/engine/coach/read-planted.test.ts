@@ -1,7 +1,9 @@
 /** Mistakes planted one at a time, 200 of each kind: the coach names the right one. Rules CC: tests/RULES.md. */
 
 import { expect, test } from 'vitest'
+import type { Note } from '../../../engine/coach/note.ts'
 import { readSolution } from '../../../engine/coach/read-solution.ts'
+import { turnKind } from '../../../engine/cube/turns.ts'
 import { type Planted, plant } from './plant.ts'
 import { KINDS } from './plant-kinds.ts'
 
@@ -25,8 +27,10 @@ test.each(KINDS.map((kind) => [kind.key, kind] as const))(
   120_000,
 )
 
-type Placed = { readonly key: string; readonly fromTurn: number; readonly toTurn: number }
-
-function isAt({ key, from, to }: Planted, note: Placed): boolean {
-  return note.key === key && note.fromTurn <= to && from <= note.toTurn
+function isAt({ key, from, to, places, turns }: Planted, note: Note): boolean {
+  if (note.key !== key || to < note.fromTurn || note.toTurn < from) return false
+  if (note.key !== 'coach/two-slips') return true
+  // A gap is in front of a re-hold as well as behind it.
+  const behindReHolds = (at: number) => at + turns.slice(at).findIndex((turn) => turnKind(turn) !== 're-hold')
+  return note.slips.every(({ atTurn }, index) => behindReHolds(atTurn) === behindReHolds(places?.[index] ?? -1))
 }

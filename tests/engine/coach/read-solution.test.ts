@@ -3,9 +3,10 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { readSolution } from '../../../engine/coach/read-solution.ts'
+import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { formatTurns } from '../../../engine/cube/format-turns.ts'
 import { countOuterBlockTurns } from '../../../engine/cube/outer-block-turns.ts'
-import { inverseTurns } from '../../../engine/cube/turns.ts'
+import { inverseTurns, turnOf } from '../../../engine/cube/turns.ts'
 import { CLASSIC_BOOK } from '../../../engine/method/book/classic-book.ts'
 import { lessonWay } from '../../../engine/method/lesson-way.ts'
 import { openParTables } from '../../../engine/search/par/open-par-tables.ts'
@@ -52,6 +53,60 @@ test('[CC3] a wrong hold is told by how the arms lay, and by the case that came 
     advised: { key: 'hold/arms', at: ['B', 'L'] },
     sequence: "F A F'",
   })
+})
+
+// Origin: turned on a cube by hand; what each way does to the corner and to the rest, too.
+test.each([
+  [
+    'two turns of one sequence',
+    `${CROSS} y F U R' U' R' F`,
+    [
+      { kind: 'instead', turn: "R'", shouldBe: 'R', atTurn: 9 },
+      { kind: 'instead', turn: 'F', shouldBe: "F'", atTurn: 12 },
+    ],
+  ],
+  [
+    'one left out, one made twice',
+    `${CROSS} y F R U' U' R' F'`,
+    [
+      { kind: 'leftOut', turn: null, shouldBe: 'U', atTurn: 8 },
+      { kind: 'twice', turn: "U'", shouldBe: "U'", atTurn: 10 },
+    ],
+  ],
+] as const)('[CC11] %s that went otherwise are both named, each in its place', (_, solution, slips) => {
+  const behind = lessonWay(afterTurns(DOT, turns(solution)), AT_4)
+  const { notes } = readSolution({ start: DOT, turns: [...turns(solution), ...behind], span: AT_4 })
+  expect(notes[0]).toMatchObject({
+    key: 'coach/two-slips',
+    sequence: "F A F'",
+    slips: slips.map((slip) => ({
+      ...slip,
+      turn: slip.turn === null ? null : turnOf(slip.turn),
+      shouldBe: turnOf(slip.shouldBe),
+    })),
+  })
+})
+
+test('[CC11] three of them are not: what is left would be the beginning of anything', () => {
+  const solution = turns(`${CROSS} y F U' R' U' R' F`)
+  const behind = lessonWay(afterTurns(DOT, solution), AT_4)
+  const { notes } = readSolution({ start: DOT, turns: [...solution, ...behind], span: AT_4 })
+  expect(notes.map(({ key }) => key)).not.toContain('coach/two-slips')
+})
+
+/** One corner of the first layer is out, above its place; the right trigger brings it home at once. */
+const CORNER_OUT = cubeAfter(formatTurns(inverseTurns(turns(A))))
+const AT_2 = { from: 2, to: 2 } as const
+
+test.each([
+  // Its last turn is of the top layer, and comes after the goal.
+  ['the trigger run backwards', "R U R' U' ".repeat(5), 19, 4],
+  ['the other trigger, held for it', `y ${`${B} `.repeat(5)}`, 20, 4],
+] as const)('[CC12] %s brings the corner home, and is only called long', (_, solution, nTurns, nLessonTurns) => {
+  const { notes, isReached } = readSolution({ start: CORNER_OUT, turns: turns(solution), span: AT_2 })
+  expect(isReached).toBe(true)
+  expect(notes).toHaveLength(1)
+  expect(notes[0]).toMatchObject({ key: 'coach/long-way', nTurns, nLessonTurns, costTurns: nTurns - nLessonTurns })
 })
 
 test('[CC4] of a try that stops inside a trigger the last note is open and says what is missing', () => {

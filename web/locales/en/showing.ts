@@ -7,6 +7,8 @@ export const showing = {
   scrub: 'Turns done',
   afterTurn_one: 'after {{count}} turn of {{of}}',
   afterTurn_other: 'after {{count}} turns of {{of}}',
+  /** With the turn that was made last, in words. */
+  afterThis: '{{after}}, {{turn}}',
   afterTurnShort: 'after turn {{count}}',
   cubeOf: 'The cube of {{owner}} after turn {{count}}',
   sameMoment: 'The same moment',

@@ -23,15 +23,19 @@ export function heldWords(t: TFunction, mark: HoldMark, { piece }: Note, baseCol
       return t(key, { first, second })
     }
     case 'hold/corners': {
-      const [first, second] = mark.corners.map(({ place, facing }) =>
-        t('lesson:holdMore.corner', {
-          place: placeWords(t, place),
-          top: colours.top,
-          facing: t(`lesson:facing.${facing}`),
-        }),
-      )
-      return t(key, {
-        corners: second === undefined ? first : t('lesson:holdMore.bothCorners', { first, second }),
+      const [first, second] = mark.corners.map(({ place, facing }) => ({
+        place: placeWords(t, place),
+        facing: t(`lesson:facing.${facing}`),
+      }))
+      if (second === undefined) {
+        return t(key, { corners: t('lesson:holdMore.corner', { ...first, top: colours.top }) })
+      }
+      return t(first.facing === second.facing ? 'coach:heldCorners.alike' : 'coach:heldCorners.unlike', {
+        first: first.place,
+        second: second.place,
+        top: colours.top,
+        facing: first.facing,
+        facingToo: second.facing,
       })
     }
     case 'hold/pair':
@@ -45,7 +49,8 @@ export function heldWords(t: TFunction, mark: HoldMark, { piece }: Note, baseCol
     case 'hold/piece-above-centre':
     case 'hold/piece-at':
       if (piece === null) return t('coach:held.hold/any')
-      return t(key, {
+      // In the top layer a piece stands anywhere; its home says how the cube is held.
+      return t(mark.at.startsWith('U') ? 'coach:held.hold/piece-above-home' : key, {
         piece: pieceWords(t, piece, baseColour),
         at: placeWords(t, mark.at),
         home: placeWords(t, mark.home),

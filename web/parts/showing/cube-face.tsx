@@ -3,9 +3,10 @@
  * looks may look from another side, and step back without losing the place.
  */
 
-import { type ReactNode, useState } from 'react'
+import { type ReactNode, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { stickersOfPiece } from '../../../engine/cube/find-piece.ts'
+import { turnOf } from '../../../engine/cube/turns.ts'
 import type { ShowingAt, ShownCube } from '../../../engine/wire/shown.ts'
 import { LOOK_FROM_FRONT } from '../../cube/look-around.ts'
 import type { MarkStyle } from '../../cube/sticker-colours.ts'
@@ -13,6 +14,7 @@ import { stickerUnder } from '../../cube/sticker-under.ts'
 import { TurningCube } from '../../cube/turning-cube.tsx'
 import styles from './cube-face.module.css'
 import { ShownRibbon } from './shown-ribbon.tsx'
+import { lastDoneWords, PlayedTurns } from './turns-done.ts'
 import { useShownCube } from './use-shown-cube.ts'
 
 type CubeFaceProps = {
@@ -28,13 +30,13 @@ type CubeFaceProps = {
 export function CubeFace({ shown, at: { at, pointer }, marks, onPoint, children }: CubeFaceProps) {
   const { t } = useTranslation()
   const [look, setLook] = useState(LOOK_FROM_FRONT)
+  const turns = useMemo(() => shown.turns.map(turnOf), [shown.turns])
   const cube = useShownCube(shown.start, shown.turns, at)
   return (
     <div className={styles.face}>
       {shown.title !== '' && <h2 className={styles.title}>{shown.title}</h2>}
       <p className="visually-hidden" aria-live="polite">
-        {t('showing:afterTurn', { count: at, of: shown.turns.length })}
-        {at > 0 && ` ${shown.turns[at - 1]}`}
+        {lastDoneWords(t, turns, at)}
       </p>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: pointing has a list of pieces for the keyboard. */}
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: pointing has a list of pieces for the keyboard. */}
@@ -58,7 +60,7 @@ export function CubeFace({ shown, at: { at, pointer }, marks, onPoint, children 
         />
       </div>
       <ShownRibbon turns={shown.turns} at={at} />
-      {children}
+      <PlayedTurns value={turns}>{children}</PlayedTurns>
     </div>
   )
 }

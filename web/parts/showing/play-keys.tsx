@@ -1,11 +1,13 @@
 /** Step back, play, step on, and a slider over all turns. The same for a demonstration and for a review. */
 
-import { useEffect, useId, useRef, useState } from 'react'
+import { useContext, useEffect, useId, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { Button } from '../../ui/button.tsx'
 import styles from './play-keys.module.css'
+import { lastDoneWords, PlayedTurns } from './turns-done.ts'
 
 type PlayKeysProps = {
+  /** Entries of the row that are done, and how many there are: re-holds are stepped through like turns. */
   readonly at: number
   readonly nTurns: number
   readonly onGo: (at: number) => void
@@ -17,6 +19,7 @@ const TURN_EVERY_MS = 900
 export function PlayKeys({ at, nTurns, onGo }: PlayKeysProps) {
   const { t } = useTranslation()
   const id = useId()
+  const turns = useContext(PlayedTurns)
   const [plays, setPlays] = useState(false)
   const isAtEnd = at >= nTurns
   // Whoever draws these keys may do so more often than a turn takes: the timer must not begin anew each time.
@@ -63,7 +66,7 @@ export function PlayKeys({ at, nTurns, onGo }: PlayKeysProps) {
         max={nTurns}
         value={at}
         className={styles.scrub}
-        aria-valuetext={t('showing:afterTurn', { count: at, of: nTurns })}
+        aria-valuetext={turns === null ? undefined : lastDoneWords(t, turns, at)}
         onChange={(event) => go(Number(event.currentTarget.value))}
       />
     </div>

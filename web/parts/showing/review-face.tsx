@@ -9,6 +9,7 @@ import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { stickersOf } from '../../../engine/cube/stickers.ts'
 import type { ShowingAt, ShownReview } from '../../../engine/wire/shown.ts'
 import { CubePicture } from '../../cube/cube-picture.tsx'
+import { frontGoesTo } from '../../cube/layer-rotation.ts'
 import type { MarkStyle } from '../../cube/sticker-colours.ts'
 import { useBoxSize } from '../../ui/box-size.ts'
 import { noteWords } from '../coach/note-words.ts'
@@ -17,6 +18,7 @@ import { MomentHead } from './moment-head.tsx'
 import { noteAt, readReview } from './read-ways.ts'
 import styles from './review-face.module.css'
 import { ReviewRow } from './review-row.tsx'
+import { nTurnsDone, PlayedTurns, reHoldJustDone, turnsDoneWords } from './turns-done.ts'
 import { ownerWords } from './way-words.ts'
 
 type ReviewFaceProps = {
@@ -51,6 +53,7 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
   const row = review.ways[chosen]
   const place = row.aligned.places[Math.min(at, row.turns.length)]
   const note = noteAt(row, at)
+  const reHold = reHoldJustDone(row.turns, at)
   const namesWidth = box !== null && box.widthPx < NARROW_PX ? NAMES_WIDTH.narrow : NAMES_WIDTH.wide
   const free = (box?.widthPx ?? 1_000) - namesWidth
   const most = box === null ? SQUARE.most : squareForHeight(window.innerHeight, review.ways.length)
@@ -68,12 +71,13 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
           stickers={stickersOf(afterTurns(review.start, row.turns.slice(0, at)))}
           baseColour={shown.baseColour}
           marks={marks}
-          label={t('showing:cubeOf', { owner: ownerWords(t, row.way), count: at })}
+          label={t('showing:cubeOf', { owner: ownerWords(t, row.way), count: nTurnsDone(row.turns, at) })}
+          ghost={reHold === null ? null : frontGoesTo(reHold)}
           className={styles.cube}
         />
         <div className={styles.sentence} aria-live="polite">
           <p>
-            <b>{ownerWords(t, row.way)}</b> {t('showing:afterTurn', { count: at, of: row.turns.length })}
+            <b>{ownerWords(t, row.way)}</b> {turnsDoneWords(t, row.turns, at)}
           </p>
           <p className={styles.note}>{note === null ? '' : noteWords(t, note, shown.baseColour)}</p>
         </div>
@@ -92,7 +96,7 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
                       label=""
                     />
                     <b>{ownerWords(t, each.way)}</b>
-                    <span>{t('showing:afterTurnShort', { count: done })}</span>
+                    <span>{t('showing:afterTurnShort', { count: nTurnsDone(each.turns, done) })}</span>
                   </li>
                 )
               })}
@@ -136,7 +140,7 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
           <span className={styles.mark} style={{ insetInlineStart: namesWidth + place * square }} aria-hidden="true" />
         </div>
       </section>
-      {children}
+      <PlayedTurns value={row.turns}>{children}</PlayedTurns>
     </div>
   )
 }
