@@ -3,4 +3,4 @@
  * misread. A page says its version when it connects; a server of another version refuses it with `wire/out-of-date`,
  * and the page tells its reader to reload.
  */
-export const PROTOCOL_VERSION = 3
+export const PROTOCOL_VERSION = 4

@@ -87,6 +87,19 @@ export type Door = {
   readonly locked: boolean
 }
 
+/** The last nudge of a kind; `number` counts all nudges of the student's round, so that a later one has a higher number. */
+type LastNudge<Kind extends Nudge['kind']> = {
+  readonly number: number
+  readonly nudge: Extract<Nudge, { kind: Kind }>
+} | null
+
+/** What the teacher sent a student in a round: the last of each kind, for they stand side by side. */
+export type NudgesView = {
+  readonly hint: LastNudge<'hint'>
+  readonly words: LastNudge<'words'>
+  readonly point: LastNudge<'point'>
+}
+
 /** What a student's bench is shown. */
 export type BenchView = {
   readonly kind: 'bench'
@@ -115,8 +128,8 @@ export type BenchView = {
   readonly setup: readonly TurnName[] | null
   /** No setup was found: the round cannot be played on a real cube. */
   readonly noSetup: boolean
-  /** The last nudge of this round; `number` counts them. */
-  readonly nudge: { readonly number: number; readonly nudge: Nudge } | null
+  /** The last nudges of this round. */
+  readonly nudges: NudgesView
   /** What came of turns that were handed in after the end. */
   readonly handedIn: { readonly turns: number; readonly reached: boolean } | null
   /** What the teacher shows to all; null for nothing. */

@@ -13,6 +13,7 @@ import type {
   BoardView,
   DeskTick,
   DeskView,
+  NudgesView,
   ParView,
   RoundInList,
   RoundView,
@@ -48,7 +49,7 @@ export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
     rounds: room.deadlineMs === null ? [] : room.heldRounds.map((each) => roundForStudent(each, seat)),
     round: round === null ? null : roundView(round),
     ...setupForStudent(round === null ? null : room.setupOf(round)),
-    nudge: round === null ? null : lastNudge(round, seat),
+    nudges: lastNudges(round, seat),
     handedIn: round === null ? null : handedInView(round, seat),
     showing: room.showing.now,
     mine: player === undefined ? null : tryView(player),
@@ -228,10 +229,16 @@ function setupForStudent(setup: RoundSetup | null): Pick<BenchView, 'setup' | 'n
   return { setup: setup?.kind === 'turns' ? setup.turns : null, noSetup: setup?.kind === 'none' }
 }
 
-function lastNudge({ nudges }: Round, seat: Seat): BenchView['nudge'] {
-  const given = nudges.get(seat.id) ?? []
-  const last = given.at(-1)
-  return last === undefined ? null : { number: given.length, nudge: last.nudge }
+/** Those of one student, the last of each kind, numbered as they came. */
+function lastNudges(round: Round | null, seat: Seat): NudgesView {
+  const last: { -readonly [Kind in keyof NudgesView]: NudgesView[Kind] } = { hint: null, words: null, point: null }
+  for (const [index, { nudge }] of (round?.nudges.get(seat.id) ?? []).entries()) {
+    const number = index + 1
+    if (nudge.kind === 'hint') last.hint = { number, nudge }
+    else if (nudge.kind === 'words') last.words = { number, nudge }
+    else last.point = { number, nudge }
+  }
+  return last
 }
 
 function handedInView({ handedIn }: Round, seat: Seat): BenchView['handedIn'] {

@@ -33,6 +33,7 @@ const POINT: Nudge = { kind: 'point', piece: 'DFR' }
 const HINT: Nudge = { kind: 'hint', level: 2 }
 const send = ({ client, roomId, round }: Teacher, to: 'all' | SeatId[], nudge: Nudge) =>
   ask(client, 'nudge:send', { roomId, roundId: round(), to, nudge })
+const NONE = { hint: null, words: null, point: null }
 const idOf = (student: Student) => student.view().me.seatId
 const laneOf = (teacher: Teacher, name: string) => teacher.view().lanes.find((lane) => lane.name === name)
 
@@ -46,19 +47,33 @@ describe('nudges', () => {
   test('[NU3] reach the student they are for, and nobody else; all reach everybody', async () => {
     const { teacher, ada, bo } = await aClass()
     expect(await send(teacher, [idOf(ada)], WORDS)).toEqual({ ok: true, value: {} })
-    await until('Ada has it', () => ada.view().nudge?.number === 1)
-    expect([ada.view().nudge?.nudge, bo.view().nudge]).toEqual([WORDS, null])
+    await until('Ada has it', () => ada.view().nudges.words?.number === 1)
+    expect([ada.view().nudges.words?.nudge, bo.view().nudges]).toEqual([WORDS, NONE])
     await send(teacher, 'all', POINT)
-    await until('both have it', () => ada.view().nudge?.number === 2 && bo.view().nudge?.number === 1)
-    expect([ada.view().nudge?.nudge, bo.view().nudge?.nudge]).toEqual([POINT, POINT])
+    await until('both have it', () => ada.view().nudges.point?.number === 2 && bo.view().nudges.point?.number === 1)
+    expect([ada.view().nudges.point?.nudge, bo.view().nudges.point?.nudge]).toEqual([POINT, POINT])
   })
 
   test('[NU3] the same again is another one, so that it is noticed; a student named twice gets it once', async () => {
     const { teacher, ada } = await aClass()
     await send(teacher, [idOf(ada)], HINT)
     await send(teacher, [idOf(ada), idOf(ada)], HINT)
-    await until('the second is there', () => (ada.view().nudge?.number ?? 0) >= 2)
-    expect(ada.view().nudge).toEqual({ number: 2, nudge: HINT })
+    await until('the second is there', () => (ada.view().nudges.hint?.number ?? 0) >= 2)
+    expect(ada.view().nudges).toEqual({ ...NONE, hint: { number: 2, nudge: HINT } })
+  })
+
+  test('[NU5] the last of each kind stands, and none takes the place of another; their numbers tell which is newer', async () => {
+    const { teacher, ada } = await aClass()
+    const later: Nudge = { kind: 'words', words: 'well-on-your-way' }
+    for (const nudge of [HINT, WORDS, POINT, later]) await send(teacher, [idOf(ada)], nudge)
+    await until('the last is there', () => ada.view().nudges.words?.number === 4)
+    const standing = {
+      hint: { number: 1, nudge: HINT },
+      words: { number: 4, nudge: later },
+      point: { number: 3, nudge: POINT },
+    }
+    expect(ada.view().nudges).toEqual(standing)
+    expect((await aReturningStudent(server, ada.token)).view().nudges).toEqual(standing)
   })
 
   test("[NU3] stand in the ranking's footnote, at the desk and on the board, and are there after a restart", async () => {
@@ -91,7 +106,7 @@ describe('nudges', () => {
       ok: false,
       error: { code: 'contest/wrong-phase', phase: 'ended' },
     })
-    expect((await aReturningStudent(server, ada.token)).view().nudge).toBeNull()
+    expect((await aReturningStudent(server, ada.token)).view().nudges).toEqual(NONE)
   })
 
   test('[NU3] a new round begins without any', async () => {
@@ -100,7 +115,7 @@ describe('nudges', () => {
     await mustAsk(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })
     const next = await startRound(server, teacher)
     await until('Ada is there', () => ada.view().round?.id === next)
-    expect([ada.view().nudge, laneOf(teacher, 'Ada')?.notes]).toEqual([null, null])
+    expect([ada.view().nudges, laneOf(teacher, 'Ada')?.notes]).toEqual([NONE, null])
   })
 })
 

@@ -182,6 +182,36 @@ describe('real cubes', () => {
     expect(reached?.turns).toBe(ways.shortest.length)
     await until('it is marked', () => teacher.view().lanes[0]?.notes?.written)
   })
+
+  test('[HC5] hints written among the turns count and are noted, stay with their try, and the next one begins with none', async () => {
+    server = await aServer({ search: withSetups() })
+    const teacher = await aTeacher(server, { ...REAL, hints: 2, hintCost: 3 })
+    const ada = await aStudent(server, teacher.code, 'Ada')
+    const roundId = await startRound(server, teacher)
+    const { shortest } = await until('the desk has the ways', () => teacher.view().ways)
+    const lane = () => teacher.view().lanes[0]
+    const send = (tryNumber: number, steps: readonly StepName[]) =>
+      ask(ada.client, 'turns:send', { roundId, tryNumber, from: 0, steps: [...steps], written: true })
+
+    // Above the level of the round: refused as a whole, and the same try can be sent without it.
+    expect(await send(1, ['R', 'hint-3'])).toMatchObject({ error: { code: 'contest/no-such-hint', max: 2, held: 0 } })
+    const short = [...shortest.slice(0, -1), 'hint-1', 'hint-2'] as StepName[]
+    expect(await send(1, short)).toMatchObject({ ok: true, value: { held: short.length, reached: null } })
+    await until('it is noted', () => lane()?.notes?.nHints === 2)
+    expect(lane()).toMatchObject({ turns: shortest.length - 1 + 2 * 3, notes: { hintLevel: 2, written: true } })
+
+    const { value } = (await send(2, shortest)) as { readonly value: { readonly reached: { readonly turns: number } } }
+    expect(value.reached.turns).toBe(shortest.length)
+    await until('the second one counts', () => lane()?.best?.turns === shortest.length)
+    expect(lane()?.notes).toMatchObject({ nHints: 0, hintLevel: 0, written: true })
+
+    // Dearer than the one before, so the footnote stays that of the try that counts.
+    const helped = await send(3, ['hint-1', ...shortest])
+    expect(helped).toMatchObject({ value: { reached: { turns: shortest.length + 3 } } })
+    await until('the third one is known', () => lane()?.tryNumber === 3)
+    expect([lane()?.best?.turns, lane()?.notes?.nHints]).toEqual([shortest.length, 0])
+    await expectSameAfterRestart(server, teacher, [ada.token])
+  })
 })
 
 describe('a range of pars', () => {

@@ -5,6 +5,7 @@
 
 import { useCallback, useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import type { RoundId } from '../../engine/contest/ids.ts'
 import { neverHappens } from '../../engine/result.ts'
 import { useBenchSettings } from '../parts/bench-page/bench-settings.ts'
 import { LookSheet } from '../parts/bench-page/look-sheet.tsx'
@@ -28,7 +29,8 @@ import { WriteRound } from './write-round.tsx'
 export function BenchScreen(props: BenchScreenProps) {
   const { live, acts, onLeave, serverNowMs, delayMs } = props
   const [liked, change] = useBenchSettings()
-  const [own, onChoose] = useOwnChoices(live.view)
+  const playAgain = useCallback((round: string) => void acts.chooseRound(round as RoundId), [acts])
+  const [own, onChoose] = useOwnChoices(live.view, playAgain)
   const best = useOwnBest(live.view, live.mine)
   const [choosingLook, setChoosingLook] = useState(false)
   const openLook = useCallback(() => setChoosingLook(true), [])

@@ -5,6 +5,7 @@ import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { BenchView } from '../../engine/wire/views.ts'
 import type { LocalTry } from '../live/bench-live.ts'
 import { useKept } from './kept-value.ts'
+import { usePickedRound } from './picked-round.ts'
 
 export type OwnChoices = {
   /** In a take-home room: the round that was picked from the list; null while the list is open. */
@@ -15,17 +16,24 @@ export type OwnChoices = {
   readonly ready: boolean | null
 }
 
-/** @param view null before there is any @returns the choices for its round, and what changes some of them */
-export function useOwnChoices(view: BenchView | null): readonly [OwnChoices, (change: Partial<OwnChoices>) => void] {
+/**
+ * @param view null before there is any
+ * @param onComeBack called with a round to which Back or Forward of the browser has led
+ * @returns the choices for its round, and what changes some of them
+ */
+export function useOwnChoices(
+  view: BenchView | null,
+  onComeBack: (round: string) => void,
+): readonly [OwnChoices, (change: Partial<OwnChoices>) => void] {
   const seat = view?.me.seatId ?? ''
-  const [pickedRound, keepPicked] = useKept('picked', seat, readPicked)
+  const [pickedRound, pickRound] = usePickedRound(seat, onComeBack)
   const [hand, keepHand] = useKept('hand', `${seat}.${view?.round?.id ?? ''}`, readHand)
   const change = useCallback(
     ({ pickedRound: picked, ...other }: Partial<OwnChoices>) => {
-      if (picked !== undefined) keepPicked(picked)
+      if (picked !== undefined) pickRound(picked)
       if (Object.keys(other).length > 0) keepHand({ ...hand, ...other })
     },
-    [hand, keepHand, keepPicked],
+    [hand, keepHand, pickRound],
   )
   return [{ pickedRound, ...hand }, change]
 }
@@ -51,11 +59,6 @@ export function isCubeReady(
   mine: Pick<LocalTry, 'steps'> | null,
 ): boolean {
   return own.ready ?? (me.ready || (mine !== null && mine.steps.length > 0))
-}
-
-/** Reads which round was picked; none makes the list open. */
-function readPicked(kept: unknown): string | null {
-  return typeof kept === 'string' ? kept : null
 }
 
 /** Reads what was kept of a round; what makes no sense counts as not chosen. */

@@ -19,12 +19,12 @@ import type { FaceProps } from './bench-props.ts'
 import { CountDown } from './count-down.tsx'
 import { GoalReached } from './goal-reached.tsx'
 import { useLongEnough } from './long-enough.ts'
-import { NudgeLine } from './nudge-line.tsx'
+import { NudgeLines } from './nudge-lines.tsx'
 import { OtherCube } from './other-cube.tsx'
 import { PlayHead } from './play-head.tsx'
 import { RoundClock } from './round-clock.tsx'
 import { stateLine } from './state-line.ts'
-import { useNudge, useShownNudge } from './use-nudge.ts'
+import { useNudges } from './use-nudges.ts'
 
 type PlayRoundProps = FaceProps & { readonly face: Extract<BenchFace, { kind: 'playing' | 'writing' }> }
 
@@ -52,8 +52,7 @@ export function PlayRound(props: PlayRoundProps) {
   const hintButton = useRef<HTMLButtonElement>(null)
   const given = useMemo(() => hintsGivenHere(mine.steps), [mine.steps])
   const pressHint = useCallback(() => hintButton.current?.click(), [])
-  const standing = useNudge(view, mine, play.phase !== 'countdown')
-  const { fromTeacher, ringed } = useShownNudge(standing, mine.position)
+  const nudges = useNudges(view, mine, play.phase !== 'countdown')
   const isAlone = settings.pace === 'alone'
   const pickRound = useCallback(() => onChoose({ pickedRound: null }), [onChoose])
 
@@ -79,7 +78,7 @@ export function PlayRound(props: PlayRoundProps) {
           onAsk={acts.askForHint}
           canAsk={isTurning}
           hasClock
-          fromTeacher={fromTeacher}
+          fromTeacher={nudges.hint}
           button={hintButton}
         >
           <PlayHead view={view} round={round} liked={liked} state={stateLine(t, { live, play, checksLong, delayMs })} />
@@ -89,7 +88,7 @@ export function PlayRound(props: PlayRoundProps) {
       note={
         <>
           {seeShowing}
-          <NudgeLine standing={standing} position={mine.position} baseColour={settings.baseColour} />
+          <NudgeLines nudges={nudges} position={mine.position} baseColour={settings.baseColour} />
           <OtherCube live={live} own={own} onChoose={onChoose} />
         </>
       }
@@ -114,7 +113,7 @@ export function PlayRound(props: PlayRoundProps) {
         onOpenLook={onOpenLook}
         {...(isAlone ? { onChoose: pickRound, chooseWords: t('bench:rounds.tool') } : {})}
         onHint={pressHint}
-        ringed={ringed}
+        ringed={nudges.ringed}
         insteadOfCube={play.phase === 'countdown' ? <CountDown seconds={play.seconds} /> : null}
         insteadOfTriggers={
           live.refusal !== null ? (

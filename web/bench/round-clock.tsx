@@ -2,10 +2,8 @@
 
 import { useTranslation } from 'react-i18next'
 import { leftMs, playedMs, type RoundClock as RoundClockState } from '../../engine/contest/round-clock.ts'
-import { ClockFace } from '../ui/clock-face.tsx'
+import { LongClock } from '../parts/long-clock.tsx'
 import styles from './round-clock.module.css'
-
-const HOUR_MS = 3_600_000
 
 export function RoundClock({ clock, nowMs }: { clock: RoundClockState; nowMs: number }) {
   const { t } = useTranslation()
@@ -13,7 +11,7 @@ export function RoundClock({ clock, nowMs }: { clock: RoundClockState; nowMs: nu
   const ms = left ?? playedMs(clock, nowMs)
   return (
     <div className={styles.clock}>
-      <ClockFace ms={ms} direction={left === null ? 'up' : 'down'} isLong={ms >= HOUR_MS} className={styles.face} />
+      <LongClock ms={ms} direction={left === null ? 'up' : 'down'} className={styles.face} />
       <span className={styles.word}>{t(left === null ? 'bench:clock.soFar' : 'bench:clock.left')}</span>
     </div>
   )

@@ -4,6 +4,7 @@ import { useTranslation } from 'react-i18next'
 import type { Reached } from '../../engine/contest/round-state.ts'
 import type { LocalTry } from '../live/bench-live.ts'
 import { WayRibbon } from '../parts/ribbon/way-ribbon.tsx'
+import { hintCostWords } from '../parts/written/hint-cost-words.ts'
 import { Button } from '../ui/button.tsx'
 import { Sign } from '../ui/signs.tsx'
 import styles from './sent-solution.module.css'
@@ -12,13 +13,15 @@ type SentSolutionProps = {
   /** A try with steps. */
   readonly mine: LocalTry
   readonly best: Reached | null
+  /** Counted turns that each hint of it cost. */
+  readonly hintCost: number
   /** Null when the round gives one try only, or stands still. */
   readonly onAnother: (() => void) | null
   /** Nobody else is playing. */
   readonly isAlone: boolean
 }
 
-export function SentSolution({ mine, best, onAnother, isAlone }: SentSolutionProps) {
+export function SentSolution({ mine, best, hintCost, onAnother, isAlone }: SentSolutionProps) {
   const { t } = useTranslation()
   const isReached = mine.reached !== null || mine.reachedHere
   const turns = mine.reached?.turns ?? mine.turns
@@ -29,6 +32,7 @@ export function SentSolution({ mine, best, onAnother, isAlone }: SentSolutionPro
         {isReached && <Sign of="reached" className={styles.flag} />}
         <div>
           <h2>{isReached ? t('bench:reached.title', { count: turns }) : t('written:notReached')}</h2>
+          {mine.hints.length > 0 && <p>{hintCostWords(t, mine.hints.length, hintCost)}</p>}
           <p>
             {onAnother !== null
               ? t(isBest ? 'bench:reached.best' : 'bench:reached.again')

@@ -2,7 +2,6 @@
 
 import { useEffect } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { WriteSolution } from '../parts/written/write-solution.tsx'
 import { Button } from '../ui/button.tsx'
@@ -11,13 +10,14 @@ import type { FaceProps } from './bench-props.ts'
 import { CountDown } from './count-down.tsx'
 import { useKept } from './kept-value.ts'
 import { useLongEnough } from './long-enough.ts'
-import { NudgeLine } from './nudge-line.tsx'
+import { NudgeLines } from './nudge-lines.tsx'
 import { OwnCubePage } from './own-cube-page.tsx'
 import { SentSolution } from './sent-solution.tsx'
 import { useStart } from './set-up-cube.tsx'
 import { StartHint } from './start-hint.tsx'
 import { stateLine } from './state-line.ts'
-import { useNudge } from './use-nudge.ts'
+import { useNudges } from './use-nudges.ts'
+import { useWrittenHints } from './use-written-hints.ts'
 import styles from './write-round.module.css'
 import { readKeptNumber, readKeptText, readWrittenTries, withWrittenTry } from './written-tries.ts'
 import { WrittenTries } from './written-tries-list.tsx'
@@ -41,16 +41,19 @@ export function WriteRound({ face, ...page }: WriteRoundProps) {
     const next = withWrittenTry(tries, mine)
     if (next !== tries) keepTries(next)
   }, [tries, mine, keepTries])
-  const standing = useNudge(view, mine, play.phase !== 'countdown')
+  const nudges = useNudges(view, mine, play.phase !== 'countdown')
+  const hints = useWrittenHints(of, settings, mine)
 
-  const isSent = mine.steps.length > 0
-  const isReached = mine.reached !== null || mine.reachedHere
-  const isLastTry = settings.tries === 'one' && isSent
+  const { isSent, isReached, isShort, isLastTry, isOpen } = howFar(face)
   const showsSent = isSent && (isLastTry || (isReached && writesAfter !== mine.number))
   const isSending = useLongEnough(mine.nWaiting > 0 && live.status !== 'away', SENDING_MS_UNSAID)
   const setUpAgain = () => {
     acts.sayReady(false)
     onChoose({ ready: false })
+  }
+  const goToScreen = () => {
+    hints.takeAlong(acts)
+    onChoose({ cube: 'screen', ready: null })
   }
   const state = stateLine(t, { live, play, checksLong: isSending, isWriting: true, delayMs })
   return (
@@ -62,9 +65,9 @@ export function WriteRound({ face, ...page }: WriteRoundProps) {
       quietRefusal
       nudge={
         <>
-          <NudgeLine standing={standing} position={start} baseColour={settings.baseColour} atTheStart />
-          {standing?.nudge.kind === 'hint' && (
-            <StartHint start={start} level={standing.nudge.level} settings={settings} onPutAway={standing.onPutAway} />
+          <NudgeLines nudges={nudges} position={start} baseColour={settings.baseColour} atTheStart />
+          {nudges.hint !== null && (
+            <StartHint start={start} level={nudges.hint.level} settings={settings} onPutAway={nudges.hint.onPutAway} />
           )}
         </>
       }
@@ -77,6 +80,7 @@ export function WriteRound({ face, ...page }: WriteRoundProps) {
         <SentSolution
           mine={mine}
           best={view.mine?.best ?? null}
+          hintCost={settings.hintCost}
           onAnother={
             isLastTry || round.clock.phase !== 'running'
               ? null
@@ -98,40 +102,59 @@ export function WriteRound({ face, ...page }: WriteRoundProps) {
           firstText={text}
           onWrite={keepText}
           onSend={acts.sendWritten}
-          open={play.phase !== 'paused' && play.phase !== 'time-up' && round.clock.phase === 'running'}
+          hints={hints.ofThisTry}
+          open={isOpen}
           busy={isSending}
-          cameOf={isSent && !isReached ? t('bench:written.notThere', { number: mine.number }) : null}
+          cameOf={isShort ? t('bench:written.notThere', { number: mine.number }) : null}
           refusal={live.refusal === null ? null : refusalWords(t, live.refusal)}
         />
       )}
       {play.phase !== 'countdown' && (
         <>
           <WrittenTries tries={tries} best={view.mine?.best ?? null} />
-          <OtherWays settings={settings} mayLeave={!isLastTry} onChoose={onChoose} onSetUp={setUpAgain} />
+          {!isLastTry && (
+            <OtherWays
+              onSetUp={setUpAgain}
+              // What was asked for goes along, and only a round that runs takes it.
+              onScreen={settings.cube === 'either' && (isOpen || hints.asked.length === 0) ? goToScreen : null}
+            />
+          )}
         </>
       )}
     </OwnCubePage>
   )
 }
 
-type OtherWaysProps = Pick<FaceProps, 'onChoose'> & {
-  readonly settings: RoundSettings
-  /** Whether another try may be made at all. */
-  readonly mayLeave: boolean
-  readonly onSetUp: () => void
+/** How far this child is, and whether the round takes steps now. */
+function howFar({ mine, play, round: { settings, clock } }: WriteRoundProps['face']) {
+  const isSent = mine.steps.length > 0
+  const isReached = mine.reached !== null || mine.reachedHere
+  return {
+    isSent,
+    isReached,
+    /** The last try went out and missed the goal. */
+    isShort: isSent && !isReached,
+    isLastTry: settings.tries === 'one' && isSent,
+    isOpen: play.phase !== 'paused' && play.phase !== 'time-up' && clock.phase === 'running',
+  }
 }
 
-/** Back to the setup, or over to the cube on the screen where the round leaves that open. */
-function OtherWays({ settings, mayLeave, onChoose, onSetUp }: OtherWaysProps) {
+type OtherWaysProps = {
+  readonly onSetUp: () => void
+  /** Null where the round does not leave it open. */
+  readonly onScreen: (() => void) | null
+}
+
+/** Back to the setup, or over to the cube on the screen. */
+function OtherWays({ onSetUp, onScreen }: OtherWaysProps) {
   const { t } = useTranslation()
-  if (!mayLeave) return null
   return (
     <div className={styles.acts}>
       <Button look="quiet" onClick={onSetUp}>
         {t('bench:setUp.again')}
       </Button>
-      {settings.cube === 'either' && (
-        <Button look="quiet" onClick={() => onChoose({ cube: 'screen', ready: null })}>
+      {onScreen !== null && (
+        <Button look="quiet" onClick={onScreen}>
           {t('bench:whichCube.onScreen')}
         </Button>
       )}

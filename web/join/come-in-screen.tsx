@@ -21,6 +21,7 @@ import { AskToMove } from './ask-to-move.tsx'
 import { CodeField } from './code-field.tsx'
 import styles from './come-in-screen.module.css'
 import { FieldWords, type Refused } from './field-words.tsx'
+import { nameOnButton } from './name-on-button.ts'
 import { makeNickname, pickInBrowser } from './nickname.ts'
 import { PickName } from './pick-name.tsx'
 import { type RefusedField, refusedField } from './refused-field.ts'
@@ -101,7 +102,12 @@ export function ComeInScreen({ codeInAddress, askDoor, join, turnedAway }: ComeI
     void knock({ name: read.value }, read.value)
   }
 
-  const shownName = way === 'given' ? '' : way === 'roster' ? (picked?.name ?? '') : name.trim()
+  const shownName = nameOnButton({
+    way,
+    typed: name,
+    picked: picked?.name ?? null,
+    refusedField: refused?.field ?? null,
+  })
   const askToMove = taken !== null && (
     <AskToMove
       name={taken.shown}
@@ -181,7 +187,7 @@ export function ComeInScreen({ codeInAddress, askDoor, join, turnedAway }: ComeI
           )}
           <Button type="submit" look="accent" size="large" wide aria-disabled={busy}>
             <span className={styles.goWords}>
-              {busy ? t('join:goingIn') : shownName === '' ? t('join:goIn') : t('join:goInAs', { name: shownName })}
+              {busy ? t('join:goingIn') : shownName === null ? t('join:goIn') : t('join:goInAs', { name: shownName })}
             </span>
           </Button>
           <Link href="/practice" className={styles.alone}>

@@ -3,9 +3,7 @@
 import type { TFunction } from 'i18next'
 import { countdownMs, leftMs, playedMs } from '../../engine/contest/round-clock.ts'
 import type { RoundView } from '../../engine/wire/views.ts'
-import { ClockFace } from '../ui/clock-face.tsx'
-
-const HOUR_MS = 3_600_000
+import { LongClock } from './long-clock.tsx'
 
 export function RoundClockFace({
   round,
@@ -23,7 +21,7 @@ export function RoundClockFace({
   const runsDown =
     settings.timeLimitMs !== null && left !== null && !(clock.phase === 'ended' && clock.reason === 'teacher')
   const ms = runsDown ? left : playedMs(clock, nowMs)
-  return <ClockFace ms={ms} direction={runsDown ? 'down' : 'up'} isLong={ms >= HOUR_MS} className={className} />
+  return <LongClock ms={ms} direction={runsDown ? 'down' : 'up'} className={className} />
 }
 
 export function roundClockWords(t: TFunction, round: RoundView, nowMs: number): string {

@@ -11,10 +11,12 @@ type ClockFaceProps = {
   direction: ClockDirection
   /** The clock may have to show hours: a hint for the size of type. */
   isLong?: boolean
+  /** In place of the figures, where they would be too many to read. */
+  words?: string | null
   className?: string | undefined
 }
 
-export function ClockFace({ ms, direction, isLong = false, className }: ClockFaceProps) {
+export function ClockFace({ ms, direction, isLong = false, words = null, className }: ClockFaceProps) {
   const lastTen = direction === 'down' && 0 < ms && ms <= 10_000
   return (
     <time
@@ -22,7 +24,7 @@ export function ClockFace({ ms, direction, isLong = false, className }: ClockFac
       data-length={isLong ? 'long' : undefined}
       role="timer"
     >
-      {formatClock(ms, direction)}
+      {words === null ? formatClock(ms, direction) : <span className={styles.words}>{words}</span>}
     </time>
   )
 }

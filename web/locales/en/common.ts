@@ -80,6 +80,8 @@ export const common = {
     atLeast: 'at least {{turns}}',
     withBound: '{{name}}, {{bound}}',
   },
+  /** Of a clock that runs for days. */
+  clock: { days_one: '{{count}} day', days_other: '{{count}} days', daysAndHours: '{{days}} {{hours}} h' },
   students_one: '{{count}} student',
   students_other: '{{count}} students',
 

@@ -24,6 +24,14 @@ export const written = {
   reached: 'Goal reached!',
   reachedBefore_one: 'Goal reached after {{count}} turn. What comes behind it does not count.',
   reachedBefore_other: 'Goal reached after {{count}} turns. What comes behind it does not count.',
+  /** Where a hint goes on from: the cube in the hands may be somewhere else. */
+  hintFrom: 'A hint goes on from where your writing has got to. Is your cube further? Write its turns first.',
+  hintAfterTheFault: 'First put right what is marked. Then you can ask for a hint.',
+  hints_one: '{{count}} hint',
+  hints_other: '{{count}} hints',
+  hintsFree: '{{hints}}, free',
+  hintsCost: '{{turns}} of them for {{hints}}',
+
   send: 'Send',
   sending: 'Sending',
   sendAllTheSame: 'Send all the same',

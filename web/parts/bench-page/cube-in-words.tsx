@@ -30,6 +30,7 @@ export const CubeInWords = memo(function CubeInWords({ position, baseColour, set
     <section
       className={classNames(styles.words, seen ? styles.seen : 'visually-hidden')}
       aria-label={t('bench:words.label')}
+      data-cube-in-words={seen || undefined}
     >
       {settings !== null && <p>{progressWords(t, goalProgress(position, settings), settings)}</p>}
       {FACES.map((face, index) => {

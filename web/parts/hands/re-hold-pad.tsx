@@ -10,7 +10,7 @@ import { TurnKey } from './turn-key.tsx'
 export function ReHoldPad({ off, onTurn }: { off: boolean; onTurn: (turn: Turn) => void }) {
   const { t } = useTranslation()
   return (
-    <section className={styles.pad} dir="ltr" aria-label={t('bench:reHoldPad.label')}>
+    <section className={styles.pad} dir="ltr" aria-label={t('bench:reHoldPad.label')} data-re-hold-keys>
       {RE_HOLDS.map((reHold) => (
         <TurnKey key={reHold} turn={reHold} picture={<ReHoldPicture reHold={reHold} />} off={off} onTurn={onTurn} />
       ))}

@@ -22,6 +22,7 @@ import styles from './hint-ladder.module.css'
 import { HintPicture } from './hint-picture.tsx'
 import { hintWords } from './hint-words.ts'
 import { nextHintLevel, type ShownHint, shownHint, toldAt } from './shown-hint.ts'
+import { useScrolls } from './use-scrolls.ts'
 
 /** A hint that the teacher sent, where the cube stood when it was first shown, and what puts it away. */
 export type TeacherHint = ShownHint & { readonly onPutAway: () => void }
@@ -38,11 +39,15 @@ export type HintLadderProps = {
   readonly cost: number
   /** Levels of the hints given so far at this standing position. */
   readonly given: readonly HintLevel[]
+  /** What stands there, where the caller knows it; else the ladder follows it from one position to the next. */
+  readonly shown?: ShownHint | null
   readonly onAsk: (level: HintLevel) => void
   /** Whether hints may be asked for now: not in a pause, nor behind the goal. */
   readonly canAsk: boolean
   /** A clock has the upper right corner of a wide screen: the button then stands under the head, and a hint in its place. */
   readonly hasClock?: boolean
+  /** It stands in a page that scrolls, under what is written there, and no key of the keyboard asks for it. */
+  readonly inText?: boolean
   /** The book that the class is taught from. */
   readonly book?: SequenceBook
   /** What the teacher has sent: it costs nothing, and takes the place of an own hint. */
@@ -55,12 +60,16 @@ export type HintLadderProps = {
 
 export function HintLadder(props: HintLadderProps) {
   const { position, span, levelMax, given, canAsk, hasClock = false, book = LESSON_BOOK, children } = props
-  const { fromTeacher = null } = props
+  const { fromTeacher = null, inText = false } = props
   const { t } = useTranslation()
   const lesson = useMemo(() => ({ span, book }), [span, book])
   const kept = useRef<ShownHint | null>(null)
-  const shown = useMemo(() => shownHint(kept.current, position, given, lesson), [position, given, lesson])
-  kept.current = shown
+  const followed = useMemo(
+    () => (props.shown === undefined ? shownHint(kept.current, position, given, lesson) : null),
+    [props.shown, position, given, lesson],
+  )
+  kept.current = followed
+  const shown = props.shown ?? followed
   const taught = useMemo(
     () => (fromTeacher === null ? null : shownHint(fromTeacher, position, [], lesson)),
     [fromTeacher, position, lesson],
@@ -75,10 +84,15 @@ export function HintLadder(props: HintLadderProps) {
     <>
       <div className={classNames(styles.others, told !== null && styles.makeRoom)}>{children}</div>
       <section
-        className={classNames(styles.ladder, hasClock && styles.underHead, told !== null && styles.open)}
+        className={classNames(
+          styles.ladder,
+          hasClock && styles.underHead,
+          inText && styles.inText,
+          told !== null && styles.open,
+        )}
         tabIndex={-1}
         aria-label={t('hints:label')}
-        data-takes-height={told !== null || undefined}
+        data-takes-height={told !== null ? 'hint' : undefined}
       >
         {taught !== null && fromTeacher !== null && <FromTeacher onPutAway={fromTeacher.onPutAway} />}
         <Rungs {...props} shown={told} lesson={lesson} />
@@ -110,8 +124,13 @@ function Rungs({ shown, position, baseColour, marks, lesson }: RungsProps) {
   const { t } = useTranslation()
   const at = useMemo(() => (shown === null ? null : toldAt(shown, position, lesson)), [shown, position, lesson])
   const hint = useMemo(() => (at === null ? null : hintFor(at, lesson.span, 1, lesson.book)), [at, lesson])
+  const [box, scrolls] = useScrolls<HTMLDivElement>()
   return (
-    <div className={at === null ? 'visually-hidden' : styles.told}>
+    <div
+      ref={box}
+      className={at === null ? 'visually-hidden' : styles.told}
+      {...(scrolls ? { tabIndex: 0, role: 'group', 'aria-label': t('hints:label') } : {})}
+    >
       {at !== null && hint !== null && (
         <div className={styles.picture}>
           <HintPicture position={at} about={hint} baseColour={baseColour} marks={marks} />
@@ -131,7 +150,8 @@ function Rungs({ shown, position, baseColour, marks, lesson }: RungsProps) {
   )
 }
 
-function AskButton({ next, cost, levelMax, onAsk, button }: HintLadderProps & { readonly next: HintLevel | null }) {
+function AskButton(props: HintLadderProps & { readonly next: HintLevel | null }) {
+  const { next, cost, levelMax, onAsk, button, inText = false } = props
   const { t } = useTranslation()
   const ask = ({ currentTarget }: MouseEvent<HTMLButtonElement>) => {
     if (next === null) return
@@ -145,7 +165,7 @@ function AskButton({ next, cost, levelMax, onAsk, button }: HintLadderProps & { 
       type="button"
       className={styles.ask}
       aria-disabled={next === null}
-      aria-keyshortcuts="H"
+      aria-keyshortcuts={inText ? undefined : 'H'}
       onClick={ask}
     >
       <svg className={styles.icon} viewBox="0 0 24 24" aria-hidden="true">

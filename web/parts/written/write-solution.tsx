@@ -1,17 +1,18 @@
 /**
  * A solution written down from a real cube: one text, fed by the keyboard and by a tap pad, read while it is written. What
  * is no turn is marked at its place; the cube after the turns so far stands beside it. When the turns do not reach the
- * goal, the first press on "Send" says where they go astray, and the second one sends all the same.
+ * goal, the first press on "Send" says where they go astray, and the second one sends all the same. Where the round has
+ * hints, they are asked for under the keys, and go out with the turns.
  */
 
 import { useId, useMemo, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import type { Step } from '../../../engine/contest/steps.ts'
 import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import type { Colour } from '../../../engine/cube/colour-scheme.ts'
 import type { CubePosition } from '../../../engine/cube/cube-position.ts'
 import { countOuterBlockTurns } from '../../../engine/cube/outer-block-turns.ts'
 import { stickersOf } from '../../../engine/cube/stickers.ts'
-import type { Turn } from '../../../engine/cube/turns.ts'
 import { stepsBeforeGoal } from '../../../engine/method/goal-reached.ts'
 import type { StageSpan } from '../../../engine/method/stages.ts'
 import { CubePicture } from '../../cube/cube-picture.tsx'
@@ -19,12 +20,15 @@ import type { MarkStyle } from '../../cube/sticker-colours.ts'
 import { Button } from '../../ui/button.tsx'
 import { Sign } from '../../ui/signs.tsx'
 import { AstrayNote } from './astray-note.tsx'
+import { hintCostWords } from './hint-cost-words.ts'
 import { readWritten } from './read-written.ts'
 import { TapPad } from './tap-pad.tsx'
 import { withPadKey } from './tap-pad-text.ts'
 import { whereAstray } from './where-astray.ts'
 import styles from './write-solution.module.css'
+import { type HintsOfWriting, WritingHint } from './writing-hint.tsx'
 import { WrittenField } from './written-field.tsx'
+import { stepsWithHints } from './written-hints.ts'
 
 export type WriteSolutionProps = {
   /** The start of the round; the turns are written from this hold. */
@@ -36,7 +40,10 @@ export type WriteSolutionProps = {
   readonly firstText?: string
   /** Called with the text whenever it changes, so that it can be kept. */
   readonly onWrite?: (text: string) => void
-  readonly onSend: (turns: readonly Turn[]) => void
+  /** Called with the turns and, at their places among them, the hints. */
+  readonly onSend: (steps: readonly Step[]) => void
+  /** The hints of the try that is being written; null where the round has none. */
+  readonly hints?: HintsOfWriting | null
   /** Whether the round takes solutions now: not in a pause, nor when its clock stands at 0. */
   readonly open?: boolean
   /** It is being sent. */
@@ -60,6 +67,7 @@ export function WriteSolution(props: WriteSolutionProps) {
     busy,
     refusal,
     cameOf = null,
+    hints = null,
   } = props
   const { t } = useTranslation()
   const ids = { field: useId(), help: useId() }
@@ -80,13 +88,15 @@ export function WriteSolution(props: WriteSolutionProps) {
     setIsWarned(false)
   }
   const nTurns = countOuterBlockTurns(turns)
+  const nAsked = hints?.asked.length ?? 0
+  const nCounted = nTurns + nAsked * (hints?.cost ?? 0)
   const canSend = fault === null && turns.length > 0 && open && !busy
   const send = () => {
     if (!canSend) return
     if (nToGoal === null && !isWarned) setIsWarned(true)
     // The try ends with the turn that reaches the goal.
     else {
-      onSend(nToGoal === null ? turns : turns.slice(0, nToGoal))
+      onSend(stepsWithHints(nToGoal === null ? turns : turns.slice(0, nToGoal), nToGoal !== null, hints?.asked ?? []))
       setIsWarned(false)
     }
   }
@@ -103,7 +113,8 @@ export function WriteSolution(props: WriteSolutionProps) {
             className={styles.cube}
           />
           <p className={styles.count}>
-            <b>{nTurns}</b> {t('bench:line.turns', { count: nTurns })}
+            <b>{nCounted}</b> {t('bench:line.turns', { count: nCounted })}
+            {hints !== null && nAsked > 0 && <small>{hintCostWords(t, nAsked, hints.cost)}</small>}
           </p>
           <p className={styles.state} role="status">
             {nToGoal !== null && nToGoal > 0 && (
@@ -126,6 +137,18 @@ export function WriteSolution(props: WriteSolutionProps) {
           label={t('written:field')}
         />
         <TapPad onKey={(key) => write(withPadKey(text, key))} />
+        {hints !== null && nToGoal === null && (
+          <WritingHint
+            {...hints}
+            start={start}
+            turns={turns}
+            readsWell={fault === null}
+            open={open && !busy}
+            span={span}
+            baseColour={baseColour}
+            marks={marks}
+          />
+        )}
         <div className={styles.send}>
           {refusal !== null && (
             <p className={styles.refusal} role="alert">

@@ -1,4 +1,4 @@
-/** What the teacher sends, in one quiet line: a sentence, or where a piece is that is ringed on the cube. */
+/** What the teacher sends, in quiet lines: a sentence, and where a piece is that is ringed on the cube. The newer one first. */
 
 import { useTranslation } from 'react-i18next'
 import type { Colour } from '../../engine/cube/colour-scheme.ts'
@@ -7,11 +7,11 @@ import type { Face } from '../../engine/cube/faces.ts'
 import { placeOfPiece } from '../parts/hints/place-of-piece.ts'
 import { namedPiece, placeWords } from '../parts/lesson/place-words.ts'
 import { Button } from '../ui/button.tsx'
-import styles from './nudge-line.module.css'
-import type { StandingNudge } from './use-nudge.ts'
+import styles from './nudge-lines.module.css'
+import type { ShownNudges } from './use-nudges.ts'
 
-type NudgeLineProps = {
-  readonly standing: StandingNudge | null
+type NudgeLinesProps = {
+  readonly nudges: Pick<ShownNudges, 'lines' | 'onPutAway'> & { readonly hint: unknown }
   /** Where the cube stands now, or for a real cube at the start. */
   readonly position: CubePosition
   /** Nobody sees how far a real cube is: places are those at the start. */
@@ -19,17 +19,17 @@ type NudgeLineProps = {
   readonly baseColour: Colour
 }
 
-/** Always in the page, so that what comes in is heard. A hint is only announced: the ladder shows it. */
-export function NudgeLine({ standing, position, baseColour, atTheStart = false }: NudgeLineProps) {
+/** Always in the page, so that what comes in is heard, and only that. A hint is only announced: the ladder shows it. */
+export function NudgeLines({ nudges, position, baseColour, atTheStart = false }: NudgeLinesProps) {
   const { t } = useTranslation()
-  const nudge = standing?.nudge ?? null
   return (
-    <div role="status">
-      {nudge?.kind === 'hint' && <span className="visually-hidden">{t('bench:nudge.hint')}</span>}
-      {standing !== null && nudge !== null && nudge.kind !== 'hint' && (
-        <div className={styles.line} data-takes-height>
+    <div role="status" aria-atomic="false">
+      {nudges.hint !== null && <span className="visually-hidden">{t('bench:nudge.hint')}</span>}
+      {nudges.lines.map(({ number, nudge }, index) => (
+        <div key={number} className={styles.line} data-takes-height>
           <p>
-            <b>{t('bench:nudge.from')}</b>{' '}
+            {/* Said of each to who hears it, and seen once. */}
+            <b className={index === 0 ? undefined : 'visually-hidden'}>{t('bench:nudge.from')}</b>{' '}
             {nudge.kind === 'words'
               ? t('bench:nudge.sentence', { words: t(`common:nudge.${nudge.words}`) })
               : t(atTheStart ? 'bench:nudge.pointAtTheStart' : 'bench:nudge.point', {
@@ -37,11 +37,11 @@ export function NudgeLine({ standing, position, baseColour, atTheStart = false }
                   place: placeWords(t, placeOfPiece(position, nudge.piece)),
                 })}
           </p>
-          <Button look="quiet" onClick={standing.onPutAway}>
+          <Button look="quiet" onClick={() => nudges.onPutAway(number)}>
             {t('bench:notice.ok')}
           </Button>
         </div>
-      )}
+      ))}
     </div>
   )
 }
