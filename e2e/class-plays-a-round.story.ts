@@ -138,6 +138,43 @@ test('[CL4] the server is killed in the middle of a round: the class plays on wh
   await expect(ada.page.getByText('You are in place 1')).toBeVisible()
 })
 
+test('[CL4] the server is killed while the teacher shows something: the class sees it again, and on', async ({
+  classroom,
+}) => {
+  const desk = await classroom.teacher()
+  await desk.openRoom.click()
+  const code = await desk.code()
+  const ada = await (await classroom.student()).comeIn(code, 'Ada')
+  const boardPage = await classroom.newPage(PROJECTOR)
+  await boardPage.goto(await desk.boardAddress())
+  await desk.page.getByRole('button', { name: 'Demonstrate' }).click()
+  await desk.page.getByLabel('Show', { exact: true }).selectOption({ label: 'From a finished cube' })
+  await desk.page.getByRole('button', { name: 'Show to all' }).click()
+  await desk.page.keyboard.press('f')
+  await desk.page.keyboard.press('u')
+  for (const page of [ada.page, boardPage]) await expect(page.getByText('after 2 turns of 2')).toBeAttached()
+  await classroom.killAndRestart()
+  await expect(desk.page.getByText(/No connection/)).toHaveCount(0)
+  // It is the restarted server that shows it: whoever comes in now sees it, and it goes on.
+  const bo = await classroom.student()
+  await bo.code.fill(code)
+  await bo.name.fill('Bo')
+  await bo.goIn.click()
+  await expect(bo.page.getByText('after 2 turns of 2')).toBeAttached()
+  await desk.page.keyboard.press('r')
+  for (const page of [ada.page, boardPage, bo.page]) {
+    await expect(page.getByText('after 3 turns of 3')).toBeAttached({ timeout: 30_000 })
+  }
+  // Stopped before the next restart, it stays away.
+  await desk.page.getByRole('button', { name: 'Stop showing' }).click()
+  await expect(ada.page.getByRole('heading', { name: 'Your teacher shows' })).toBeHidden()
+  await classroom.killAndRestart()
+  await expect(ada.page.getByText(/^No connection/)).toHaveCount(0)
+  await expect(desk.page.getByText(/No connection/)).toHaveCount(0)
+  await expect(desk.page.getByRole('button', { name: 'Show to all' })).toBeVisible()
+  await expect(ada.page.getByRole('heading', { name: 'Your teacher shows' })).toBeHidden()
+})
+
 test('[CL5] a second tab takes the seat over, the first says so and can take it back', async ({ classroom }) => {
   const desk = await classroom.teacher()
   await desk.openRoom.click()

@@ -108,7 +108,7 @@ test('[CL12] a planned lesson of three rounds with eight students, the teacher a
   await pressKey(page, page.getByRole('checkbox', { name: 'Hide names' }), 'Space')
   await expect(board.getByRole('button', { name: 'Student A' })).toBeVisible()
   await expect(board.getByText('Amaru')).toHaveCount(0)
-  await pressKey(page, page.getByRole('button', { name: 'One turn on' }))
+  await desk.stepOnTo(1, (onward) => pressKey(page, onward))
   await expect(board.getByText(/after 1 turn of/)).toBeVisible()
   await chooseByArrows(page, page.getByRole('radio', { name: 'What cost most' }))
   await expect(page.getByText('From 3 rounds.')).toBeVisible()

@@ -15,6 +15,8 @@ test('[CL13] three real cubes: set up, ready, written with a fault and without, 
   const code = await desk.code()
   await desk.page.getByText('More rules').click()
   await desk.page.getByRole('radio', { name: 'real cubes', exact: true }).check({ force: true })
+  await desk.page.getByRole('radio', { name: 'what to look for' }).check({ force: true })
+  await desk.page.getByLabel('A hint costs').selectOption({ label: '1 turn' })
   const kim = await (await classroom.student(CHROMEBOOK)).comeIn(code, 'Kim')
   const tom = await (await classroom.student(PHONE)).comeIn(code, 'Tom')
   const una = await (await classroom.student(CHROMEBOOK)).comeIn(code, 'Una')
@@ -52,12 +54,22 @@ test('[CL13] three real cubes: set up, ready, written with a fault and without, 
   await expect(kim.reached).toBeVisible()
   await expect(board.getByText('of 3 reached', { exact: true })).toBeVisible()
 
-  // Una loads the page again in the middle; what she has written is still there.
+  // Una asks for a hint on her way, which goes on from her writing, and loads the page again in the middle: what she has
+  // written is still there, and so is the hint, in the words, in the count and in what is sent.
+  await una.written.fill(way.slice(0, 1).map(turnName).join(' '))
+  await expect(una.page.getByText('costs 1 turn')).toBeVisible()
+  await una.page.getByRole('button', { name: /^Hint/ }).click()
+  await expect(una.page.getByText('1 of them for 1 hint')).toBeVisible()
+  await classroom.expectAccessible(una.page, 'bench, a hint for what is written')
+  await una.page.reload()
+  await expect(una.page.getByText('1 of them for 1 hint')).toBeVisible()
+  await expect(una.page.getByRole('region', { name: 'Hint' }).getByRole('listitem')).toHaveCount(1)
   await una.written.fill(written)
+  await expect(una.page.getByRole('region', { name: 'Hint' })).toHaveCount(0)
   await una.page.reload()
   await expect(una.written).toHaveValue(written)
   await una.send.click()
-  await expect(una.reached).toBeVisible()
+  await expect(una.page.getByText(`Goal reached in ${nTurns + 1} turns`)).toBeVisible()
 
   // Tom forgets the last turn, is told where he stands, sends all the same, and then a way that reaches the goal.
   await tom.written.fill(way.slice(0, -1).map(turnName).join(' '))
@@ -79,12 +91,14 @@ test('[CL13] three real cubes: set up, ready, written with a fault and without, 
   for (const [index, name] of ['Kim', 'Una', 'Tom'].entries()) {
     const row = rows.nth(index + 1)
     await expect(row).toContainText(name)
-    await expect(row).toContainText(String(name === 'Tom' ? nTurns + 2 : nTurns))
+    await expect(row).toContainText(String(nTurns + index))
     await expect(row).toContainText('on a real cube')
   }
   await expect(kim.page.getByText('You are in place 1')).toBeVisible()
   await expect(tom.page.getByText('You are in place 3')).toBeVisible()
   await desk.page.getByRole('radio', { name: 'Board', exact: true }).check({ force: true })
-  await expect(desk.page.getByRole('list', { name: 'Footnotes of the ranking' })).toContainText('on a real cube')
+  const footnotes = desk.page.getByRole('list', { name: 'Footnotes of the ranking' })
+  await expect(footnotes).toContainText('on a real cube')
+  await expect(footnotes.getByRole('listitem').filter({ hasText: 'Una' })).toContainText('1 hint up to level 1')
   await classroom.expectAccessible(kim.page, 'bench, ended after a real cube')
 })

@@ -59,7 +59,7 @@ test('[CL14] a remote lesson with 300 ms and one packet in a hundred lost: no tu
   await page.getByRole('button', { name: 'Show to all' }).click()
   await page.getByRole('button', { name: 'Show to all' }).click()
   for (const bench of [una, tom, kim]) await expect(bench.page.getByText('The turns of Una')).toBeVisible()
-  for (let step = 1; step <= 3; step++) await page.getByRole('button', { name: 'One turn on' }).click()
+  await desk.stepOnTo(3)
   for (const bench of [una, tom, kim]) await expect(bench.page.getByText(/after 3 turns of/)).toBeAttached()
   await expect(board.getByText(/after 3 turns of/)).toBeAttached()
   await page.getByRole('button', { name: 'Stop showing' }).click()

@@ -33,6 +33,20 @@ test('[CL15] a take-home week: a round on the first day, another on the third, r
   await first.page.getByRole('button', { name: 'Rounds' }).tap()
   await expect(first.roundAtHome(2)).toContainText(/Goal reached in \d+ turns/)
 
+  // The browser's own keys: Forward to the round, which stays when the page is loaded again, and Back to the list.
+  await first.page.goForward()
+  await expect(first.reached).toBeVisible()
+  await first.page.reload()
+  await expect(first.reached).toBeVisible()
+  await first.page.goBack()
+  await expect(first.roundAtHome(2)).toContainText(/Goal reached in \d+ turns/)
+  await first.roundAtHome(3).getByRole('button').tap()
+  await expect(first.page.getByRole('button', { name: /The cube on this screen/ })).toBeVisible()
+  await first.page.goBack()
+  await expect(first.page.getByRole('heading', { name: 'Your rounds' })).toBeVisible()
+  // A clock that runs for days says so.
+  await expect(desk.page.getByRole('timer')).toHaveText(/^\d+ days( \d+ h)?$/)
+
   // The third day: another start of the server, another visit to the page.
   await classroom.killAndRestart({ movedHours: 2 * HOURS_A_DAY })
   const page = await first.page.context().newPage()
@@ -78,3 +92,52 @@ test('[CL15] a take-home week: a round on the first day, another on the third, r
   await expect(desk.page.getByText('Mila').first()).toBeVisible()
   await expect(desk.page.getByText(/best \d+/).first()).toBeVisible()
 })
+
+test('[CL15] a take-home room comes of a room that was played in, or of the first page of the desk, and that room stays', async ({
+  classroom,
+}) => {
+  const desk = await classroom.teacher()
+  const { page } = desk
+  await desk.openRoom.click()
+  const code = await desk.code()
+  await page.getByRole('checkbox', { name: 'I let each one in' }).check({ force: true })
+  await desk.start.click()
+  await desk.endRound()
+  await page.getByRole('button', { name: 'Settings' }).click()
+  await page.getByRole('button', { name: 'Take this round home' }).click()
+  await classroom.expectAccessible(page, 'desk, taking a round home')
+  await page.getByRole('button', { name: 'Open a new room for taking home' }).click()
+  await expect(page.getByText(/^open until /)).toBeVisible()
+  const atHome = await desk.code()
+  expect(atHome).not.toBe(code)
+  const mila = await classroom.student(PHONE)
+  await mila.code.fill(atHome)
+  await mila.name.fill('Mila')
+  await mila.goIn.click()
+  await page.getByRole('button', { name: 'Let in' }).click()
+  await expect(mila.page.getByRole('heading', { name: 'Your rounds' })).toBeVisible()
+
+  // The room of before is as it was.
+  await page.goBack()
+  await expect(page.getByText(code).first()).toBeVisible()
+  await expect(page.getByText('Round 1 is over')).toBeVisible()
+
+  await page.getByRole('button', { name: 'Rooms' }).click()
+  await page.getByRole('button', { name: 'Take-home room' }).click()
+  await page.getByLabel('Lesson plan', { exact: true }).selectOption({ label: 'Take-home week' })
+  await classroom.expectAccessible(page, 'desk, beginning a take-home room')
+  // A day that has gone: it is said, and no room is left behind.
+  await page.evaluate("document.querySelector('form').noValidate = true")
+  await page.getByLabel('Open until').fill('2020-01-01T10:00')
+  await page.getByRole('button', { name: 'Open a new room for taking home' }).click()
+  await expect(page.getByText(/^No room was opened. Choose a day/)).toBeVisible()
+  await expect(page.getByRole('button', { name: /^Go to room/ })).toHaveCount(2)
+  await page.getByLabel('Open until').fill(nextWeek())
+  await page.getByRole('button', { name: 'Open a new room for taking home' }).click()
+  await expect(page.getByText(/^open until /)).toBeVisible()
+  await expect(page.getByRole('radio', { name: /^5 ·/ })).toBeAttached()
+})
+
+function nextWeek(): string {
+  return new Date(Date.now() + 7 * HOURS_A_DAY * HOUR_MS).toISOString().slice(0, 16)
+}

@@ -87,6 +87,14 @@ export class DeskPage {
     return Number(/\d+/.exec((await this.par.textContent()) ?? '')?.[0])
   }
 
+  /** Goes on with what is shown until so many turns are done; a re-hold on the way is a step, and counts none. */
+  async stepOnTo(nTurns: number, press = (button: Locator): Promise<void> => button.click()): Promise<void> {
+    const isThere = this.page.getByText(new RegExp(`after ${nTurns} turns? of`)).first()
+    while (!(await isThere.isVisible())) {
+      await press(this.page.getByRole('button', { name: 'One turn on' }))
+    }
+  }
+
   async endRound(): Promise<void> {
     await this.end.click()
     await this.page.getByRole('dialog').getByRole('button', { name: 'End round' }).click()

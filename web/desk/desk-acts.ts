@@ -1,4 +1,4 @@
-/** Everything that a teacher does in a room, as the screens of the desk need it. `deskActs` of live/ is one of these. */
+/** Everything that a teacher does in a room, as the screens of the desk need it; most of it is `deskActs` of live/. */
 
 import type { RoundId, SeatId } from '../../engine/contest/ids.ts'
 import type { Nudge } from '../../engine/contest/nudges.ts'
@@ -7,11 +7,14 @@ import type { RoomEntry } from '../../engine/contest/room-entry.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
 import type { ReviewView, TryLook } from '../../engine/wire/views.ts'
+import type { OpenedTakeHome, TakeHomeWish } from '../live/open-take-home.ts'
 
 export type RoomActs = {
   set(settings: RoundSettings): void
   lock(locked: boolean): void
   closeRoom(): void
+  /** Opens another room, to take home, and goes there. */
+  newTakeHome(wish: TakeHomeWish): Promise<OpenedTakeHome>
   setEntry(entry: RoomEntry): void
   answerKnock(knockId: string, letIn: boolean): void
   followPlan(plan: LessonPlan | null): void
@@ -38,6 +41,6 @@ export type RoomActs = {
   removeSeat(id: SeatId): void
   renameSeat(id: SeatId, name: string): void
   pretendClass(seated: boolean): void
-  stopWatching(): void
+  leaveRoom(): void
   dismiss(): void
 }

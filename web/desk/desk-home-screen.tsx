@@ -2,11 +2,11 @@
 
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { RoomId } from '../../engine/contest/ids.ts'
 import type { LessonPlan } from '../../engine/contest/plans/lesson-plan.ts'
 import type { ClassRoster } from '../../engine/contest/rosters/class-roster.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
 import type { DeskHome, Shelf } from '../../engine/wire/views.ts'
+import type { OpenedTakeHome, TakeHomeWish } from '../live/open-take-home.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { Button } from '../ui/button.tsx'
 import { classNames } from '../ui/class-names.ts'
@@ -16,34 +16,42 @@ import { SegmentedChoice } from '../ui/segmented-choice.tsx'
 import { ThemeChoice } from '../ui/theme-choice.tsx'
 import { ClassRosters } from './classes/class-rosters.tsx'
 import styles from './desk-home-screen.module.css'
+import type { HomePlace } from './place/desk-place.ts'
+import { places } from './place/use-desk-place.ts'
 import { LessonPlans } from './plans/lesson-plans.tsx'
+import rowStyles from './shelf/rows.module.css'
+import { BeginTakeHome } from './take-home/begin-take-home.tsx'
 
 type DeskHomeScreenProps = {
+  place: HomePlace
+  /** Another value is another entry of the history. */
+  placeKey: number
   home: DeskHome
-  refusal: Refusal | null
-  openRoom: () => Promise<unknown>
-  watchRoom: (id: RoomId) => void
   shelf: Shelf
-  shelfActs: {
-    keepPlan: (plan: LessonPlan, planId: string | null) => Promise<unknown>
+  nowMs: number
+  refusal: Refusal | null
+  acts: {
+    keepPlan: (plan: LessonPlan, planId: string | null) => Promise<string | null>
     removePlan: (planId: string) => Promise<unknown>
-    keepRoster: (roster: ClassRoster, rosterId: string | null) => Promise<unknown>
+    keepRoster: (roster: ClassRoster, rosterId: string | null) => Promise<string | null>
     removeRoster: (rosterId: string) => Promise<unknown>
+    openRoom: () => Promise<unknown>
     followPlan: (plan: LessonPlan) => Promise<unknown>
+    newTakeHome: (wish: TakeHomeWish) => Promise<OpenedTakeHome>
   }
 }
 
 /** What the first page of the desk shows. */
 const FACES = ['rooms', 'plans', 'classes'] as const
 
-export function DeskHomeScreen({ home, shelf, refusal, openRoom, watchRoom, shelfActs }: DeskHomeScreenProps) {
+export function DeskHomeScreen({ place, placeKey, home, shelf, nowMs, refusal, acts }: DeskHomeScreenProps) {
   const { t } = useTranslation()
   const [isOpening, setIsOpening] = useState(false)
-  const [face, setFace] = useState<(typeof FACES)[number]>('rooms')
+  const face = faceOf(place)
   const open = async () => {
     if (isOpening) return
     setIsOpening(true)
-    await openRoom()
+    await acts.openRoom()
     setIsOpening(false)
   }
   return (
@@ -55,7 +63,7 @@ export function DeskHomeScreen({ home, shelf, refusal, openRoom, watchRoom, shel
           quietLegend
           segments={FACES.map((each) => ({ value: each, label: t(`desk:lesson.${each}`) }))}
           value={face}
-          onChoose={setFace}
+          onChoose={(kind) => places.goTo({ kind })}
         />
         <ThemeChoice />
       </header>
@@ -63,16 +71,26 @@ export function DeskHomeScreen({ home, shelf, refusal, openRoom, watchRoom, shel
       {face === 'plans' && (
         <LessonPlans
           plans={shelf.plans}
-          onKeep={(plan, planId) => void shelfActs.keepPlan(plan, planId)}
-          onRemove={(planId) => void shelfActs.removePlan(planId)}
-          onUse={(plan) => void shelfActs.followPlan(plan)}
+          open={place.kind === 'plan' ? place : null}
+          openKey={placeKey}
+          onOpen={places.goTo}
+          onChangeOpen={places.put}
+          onLeave={(kept) => places.leaveTo({ kind: 'plans' }, { asks: !kept })}
+          onKeep={acts.keepPlan}
+          onRemove={(planId) => void acts.removePlan(planId)}
+          onUse={(plan) => void acts.followPlan(plan)}
         />
       )}
       {face === 'classes' && (
         <ClassRosters
           classes={shelf.rosters.map(({ rosterId, roster }) => ({ classId: rosterId, ...roster }))}
-          onKeep={(roster, rosterId) => void shelfActs.keepRoster(roster, rosterId)}
-          onRemove={(rosterId) => void shelfActs.removeRoster(rosterId)}
+          open={place.kind === 'class' ? place : null}
+          openKey={placeKey}
+          onOpen={places.goTo}
+          onChangeOpen={places.put}
+          onLeave={(kept) => places.leaveTo({ kind: 'classes' }, { asks: !kept })}
+          onKeep={acts.keepRoster}
+          onRemove={(rosterId) => void acts.removeRoster(rosterId)}
         />
       )}
       {face === 'rooms' && (
@@ -82,16 +100,17 @@ export function DeskHomeScreen({ home, shelf, refusal, openRoom, watchRoom, shel
               {t(isOpening ? 'desk:home.opening' : 'desk:home.openRoom')}
             </Button>
             <p>{t('desk:home.sentence')}</p>
+            <BeginTakeHome plans={shelf.plans} nowMs={nowMs} onOpen={acts.newTakeHome} />
           </section>
           <section>
             <h2>{t('desk:home.rooms')}</h2>
             {home.rooms.length === 0 ? (
-              <p className={styles.none}>{t('desk:home.noRooms')}</p>
+              <p className={rowStyles.none}>{t('desk:home.noRooms')}</p>
             ) : (
-              <ul className={styles.rooms}>
+              <ul className={rowStyles.rows}>
                 {home.rooms.map((room) => (
                   <li key={room.id}>
-                    <OpenRoom room={room} onGo={() => watchRoom(room.id)} />
+                    <OpenRoom room={room} onGo={() => places.goTo({ kind: 'room', roomId: room.id })} />
                   </li>
                 ))}
               </ul>
@@ -102,6 +121,11 @@ export function DeskHomeScreen({ home, shelf, refusal, openRoom, watchRoom, shel
       <p className={styles.privacy}>{t('desk:home.privacy')}</p>
     </main>
   )
+}
+
+function faceOf({ kind }: HomePlace): (typeof FACES)[number] {
+  if (kind === 'plan') return 'plans'
+  return kind === 'class' ? 'classes' : kind
 }
 
 function OpenRoom({ room, onGo }: { room: DeskHome['rooms'][number]; onGo: () => void }) {

@@ -12,6 +12,8 @@ import { Notice } from '../ui/notice.tsx'
 import { Sheet } from '../ui/sheet.tsx'
 import type { RoomActs } from './desk-acts.ts'
 import styles from './desk-room-screen.module.css'
+import type { RoomPlace } from './place/desk-place.ts'
+import { places } from './place/use-desk-place.ts'
 import { PlanRound } from './plan/plan-round.tsx'
 import { LessonLine } from './plans/lesson-line.tsx'
 import { RoomHead } from './room-head.tsx'
@@ -26,12 +28,13 @@ import { Knocks } from './side/knocks.tsx'
 import { LetIn } from './side/let-in.tsx'
 import { PretendClass } from './side/pretend-class.tsx'
 import { WhoIsHere } from './side/who-is-here.tsx'
-import { TakeHomeRounds } from './take-home-rounds.tsx'
+import { TakeHomeRounds } from './take-home/take-home-rounds.tsx'
 import { StudentSheet } from './wall/student-sheet.tsx'
 import { studentStates } from './wall/wall-students.ts'
 import { WatchRound } from './watch-round.tsx'
 
 type DeskRoomScreenProps = {
+  readonly place: RoomPlace
   readonly view: DeskView
   readonly shelf: Shelf
   readonly nowMs: number
@@ -39,46 +42,49 @@ type DeskRoomScreenProps = {
   readonly acts: RoomActs
 }
 
-/** What stands in the place of wall and settings. */
-type Tool = { readonly kind: 'demonstrate'; readonly given: GivenTurns | null } | { readonly kind: 'review' } | null
-
-export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomScreenProps) {
+export function DeskRoomScreen({ place, view, shelf, nowMs, refusal, acts }: DeskRoomScreenProps) {
   const { t } = useTranslation()
   const [opensSettings, setOpensSettings] = useState(false)
   const [openSeat, setOpenSeat] = useState<SeatId | null>(null)
   const [showsRoom, setShowsRoom] = useState(false)
-  const [tool, setTool] = useState<Tool>(null)
+  // Turns of a student, to be shown: not in the history, which a browser writes down.
+  const [given, setGiven] = useState<GivenTurns | null>(null)
   const phase = roomPhase(view, opensSettings)
   const isTakeHome = view.room.deadlineMs !== null
   // Another screen begins at its top, wherever the last one was scrolled to.
-  const place = tool?.kind ?? phase
-  // biome-ignore lint/correctness/useExhaustiveDependencies: `place` is why it scrolls.
+  const screen = place.kind === 'room' ? phase : place.kind
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another screen is why it scrolls.
   useLayoutEffect(() => {
     window.scrollTo(0, 0)
-  }, [place])
+  }, [screen])
   const student =
     openSeat === null ? undefined : studentStates(view, nowMs).find(({ seat }) => seat.seatId === openSeat)
   const hasEnded = view.rounds.some((each) => each.phase === 'ended')
+  const open = (kind: 'demonstrate' | 'review', turns: GivenTurns | null = null) => {
+    setGiven(turns)
+    places.goTo({ kind, roomId: view.room.id })
+  }
+  const back = () => places.leaveTo({ kind: 'room', roomId: view.room.id })
   const tools = (
     <>
-      <Button look="quiet" icon="projector" onClick={() => setTool({ kind: 'demonstrate', given: null })}>
+      <Button look="quiet" icon="projector" onClick={() => open('demonstrate')}>
         {t('desk:lesson.demonstrate')}
       </Button>
       {hasEnded && (
-        <Button look="quiet" icon="again" onClick={() => setTool({ kind: 'review' })}>
+        <Button look="quiet" icon="again" onClick={() => open('review')}>
           {t('desk:lesson.review')}
         </Button>
       )}
     </>
   )
-  if (tool !== null) {
+  if (place.kind !== 'room') {
     return (
       <div className={styles.tool}>
         <Knocks knocks={view.knocks} onAnswer={acts.answerKnock} />
-        {tool.kind === 'demonstrate' ? (
-          <Demonstrate view={view} acts={acts} given={tool.given} onBack={() => setTool(null)} />
+        {place.kind === 'demonstrate' ? (
+          <Demonstrate view={view} acts={acts} given={given} onBack={back} />
         ) : (
-          <Review view={view} acts={acts} onBack={() => setTool(null)} />
+          <Review view={view} acts={acts} onBack={back} />
         )}
       </div>
     )
@@ -91,10 +97,7 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
         phase={phase}
         nowMs={nowMs}
         acts={acts}
-        onPlan={(plan) => {
-          setOpensSettings(plan)
-          setTool(null)
-        }}
+        onPlan={setOpensSettings}
         onShowRoom={() => setShowsRoom(true)}
       />
       <Knocks knocks={view.knocks} onAnswer={acts.answerKnock} />
@@ -108,7 +111,7 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
               const part = view.plan?.plan.parts[at]
               if (part === undefined || phase === 'playing') return
               setOpensSettings(part.kind === 'round')
-              setTool(part.kind === 'example' ? { kind: 'demonstrate', given: null } : toolFor(part.kind))
+              if (part.kind !== 'round') open(part.kind === 'example' ? 'demonstrate' : 'review')
             }}
           />
         </div>
@@ -155,7 +158,7 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
           acts={acts}
           tools={tools}
           onSeat={setOpenSeat}
-          onDemonstrate={(name, { turns }) => setTool({ kind: 'demonstrate', given: { name, turns } })}
+          onDemonstrate={(name, { turns }) => open('demonstrate', { name, turns })}
         />
       )}
       {student !== undefined && (
@@ -178,8 +181,4 @@ export function DeskRoomScreen({ view, shelf, nowMs, refusal, acts }: DeskRoomSc
       )}
     </div>
   )
-}
-
-function toolFor(kind: 'round' | 'review'): Tool {
-  return kind === 'review' ? { kind } : null
 }

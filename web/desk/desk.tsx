@@ -1,10 +1,10 @@
-/** The route of the desk: signed out, the list of rooms, or the room that is watched. */
+/** The route of the desk: signed out, its first pages, or a room. Which of them, the browser's history says. */
 
 import { useEffect } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { RoomId } from '../../engine/contest/ids.ts'
 import type { LessonPlan } from '../../engine/contest/plans/lesson-plan.ts'
 import { beginDesk, deskActs, useDesk } from '../live/desk-live.ts'
+import type { OpenedTakeHome, TakeHomeWish } from '../live/open-take-home.ts'
 import { useServerNow } from '../live/server-clock.ts'
 import { AwayLine } from '../parts/away-line.tsx'
 import { Waiting } from '../parts/waiting.tsx'
@@ -12,76 +12,84 @@ import { FaultBoundary } from '../ui/fault-boundary.tsx'
 import type { RoomActs } from './desk-acts.ts'
 import { DeskHomeScreen } from './desk-home-screen.tsx'
 import { DeskRoomScreen } from './desk-room-screen.tsx'
-import { rememberedRoom, rememberRoom } from './remember-room.ts'
+import { isInRoom, ROOMS } from './place/desk-place.ts'
+import { places, useDeskEntry } from './place/use-desk-place.ts'
 import { SignedOut } from './signed-out.tsx'
 
 const roomActs: RoomActs = {
   ...deskActs,
-  stopWatching: () => {
-    rememberRoom(null)
-    deskActs.stopWatching()
+  leaveRoom: () => places.leaveTo(ROOMS),
+  closeRoom: async () => {
+    if (await deskActs.closeRoom()) places.leaveTo(ROOMS)
   },
-  closeRoom: () => {
-    rememberRoom(null)
-    deskActs.closeRoom()
-  },
+  newTakeHome,
 }
 
-function watchRoom(id: RoomId): void {
-  rememberRoom(id)
-  deskActs.watchRoom(id)
+/** @returns whether there is a room now */
+async function openRoom(): Promise<boolean> {
+  const roomId = await deskActs.openRoom()
+  // A plan that is being changed has left its changes in its place.
+  if (roomId !== null) places.goTo({ kind: 'room', roomId }, { asks: false })
+  return roomId !== null
 }
 
-async function openRoom(): Promise<void> {
-  rememberRoom(await deskActs.openRoom())
+async function newTakeHome(wish: TakeHomeWish): Promise<OpenedTakeHome> {
+  const opened = await deskActs.openTakeHome(wish)
+  if ('roomId' in opened) places.goTo({ kind: 'room', roomId: opened.roomId })
+  return opened
 }
 
-const SHELF_ACTS = {
+const HOME_ACTS = {
   keepPlan: deskActs.keepPlan,
   removePlan: deskActs.removePlan,
   keepRoster: deskActs.keepRoster,
   removeRoster: deskActs.removeRoster,
+  openRoom,
+  newTakeHome,
   /** Opens a room that follows the plan. */
   followPlan: async (plan: LessonPlan) => {
-    await openRoom()
-    deskActs.followPlan(plan)
+    if (await openRoom()) deskActs.followPlan(plan)
   },
 }
 
 export default function Desk() {
   const { t } = useTranslation()
-  const { status, home, shelf, view, refusal, outOfDate } = useDesk()
+  const { status, home, shelf, view, gone, refusal, outOfDate } = useDesk()
+  const { place, number } = useDeskEntry()
   const nowMs = useServerNow()
   useEffect(beginDesk, [])
 
-  const remembered = rememberedRoom()
-  const comesBack =
-    view === null && refusal === null && home?.rooms.some((room) => room.id === remembered) ? remembered : null
+  const roomId = isInRoom(place) ? place.roomId : null
   useEffect(() => {
-    if (comesBack !== null) deskActs.watchRoom(comesBack)
-  }, [comesBack])
+    if (roomId === null) deskActs.stopWatching()
+    else deskActs.watchRoom(roomId)
+  }, [roomId])
 
-  // Closed in another tab: there is nothing more to do here.
-  const isClosed = view?.room.closed === true
+  const isHere = roomId !== null && view?.room.id === roomId
+  // Closed in another tab, or long ago: there is nothing more to do there.
+  const isClosed = isHere && view.room.closed
+  const isGone = roomId !== null && gone === roomId
   useEffect(() => {
-    if (isClosed) roomActs.stopWatching()
-  }, [isClosed])
+    if (isClosed) places.leaveTo(ROOMS)
+    if (isGone) places.put(ROOMS)
+  }, [isClosed, isGone])
 
   if (status === 'signed-out') return <SignedOut reason={null} />
   return (
     <>
-      {view !== null ? (
+      {isHere && isInRoom(place) ? (
         <FaultBoundary key={view.room.id}>
-          <DeskRoomScreen view={view} shelf={shelf} nowMs={nowMs} refusal={refusal} acts={roomActs} />
+          <DeskRoomScreen place={place} view={view} shelf={shelf} nowMs={nowMs} refusal={refusal} acts={roomActs} />
         </FaultBoundary>
-      ) : home !== null && comesBack === null ? (
+      ) : home !== null && !isInRoom(place) ? (
         <DeskHomeScreen
+          place={place}
+          placeKey={number}
           home={home}
           shelf={shelf}
+          nowMs={nowMs}
           refusal={refusal}
-          openRoom={openRoom}
-          watchRoom={watchRoom}
-          shelfActs={SHELF_ACTS}
+          acts={HOME_ACTS}
         />
       ) : (
         <Waiting words={t('common:connecting')} />

@@ -27,7 +27,7 @@ export function RoomHead({ view, phase, nowMs, acts, onPlan, onShowRoom }: RoomH
   return (
     <header className={styles.bar}>
       <div className={styles.where}>
-        <Button look="quiet" icon="back" onClick={acts.stopWatching}>
+        <Button look="quiet" icon="back" onClick={acts.leaveRoom}>
           {t('desk:room.rooms')}
         </Button>
         <div className={styles.title}>

@@ -1,6 +1,7 @@
 /** What the teacher is doing in the room just now, which decides what the desk shows. */
 
 import type { TFunction } from 'i18next'
+import type { SeatId } from '../../engine/contest/ids.ts'
 import { isOpen } from '../../engine/contest/round-clock.ts'
 import type { DeskView } from '../../engine/wire/views.ts'
 
@@ -18,6 +19,19 @@ export function roomPhase({ round }: Pick<DeskView, 'round'>, opensSettings: boo
 /** Whether par stands on the class's board now: it does when the round has ended, or when the teacher shows it before. */
 export function classSeesPar({ round, parShown }: Pick<DeskView, 'round' | 'parShown'>): boolean {
   return round !== null && (round.clock.phase === 'ended' || parShown)
+}
+
+/**
+ * Whether simulated students play a round, or played it: they are in the room, but may have come later.
+ *
+ * @param players lanes or solutions of the round
+ */
+export function hasPretenders(
+  { seats }: Pick<DeskView, 'seats'>,
+  players: readonly { readonly seatId: SeatId }[],
+): boolean {
+  const pretenders = new Set(seats.filter((seat) => seat.pretend).map(({ seatId }) => seatId))
+  return players.some(({ seatId }) => pretenders.has(seatId))
 }
 
 export function roomTitle(t: TFunction, { round, nRounds }: DeskView, phase: RoomPhase): string {

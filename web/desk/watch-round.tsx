@@ -18,7 +18,7 @@ import { Sheet } from '../ui/sheet.tsx'
 import type { RoomActs } from './desk-acts.ts'
 import { ParLine } from './par-line.tsx'
 import { RealCubes } from './real-cubes.tsx'
-import { classSeesPar } from './room-phase.ts'
+import { classSeesPar, hasPretenders } from './room-phase.ts'
 import { NudgeKeys } from './wall/nudge-keys.tsx'
 import { StudentPanel } from './wall/student-panel.tsx'
 import { Wall } from './wall/wall.tsx'
@@ -78,7 +78,7 @@ export function WatchRound({ view, nowMs, acts, tools, onSeat, onDemonstrate }: 
         />
         {counts && <ParLine view={view} acts={acts} />}
         <RealCubes view={view} />
-        {view.seats.some((seat) => seat.pretend) && <PretendMark />}
+        {hasPretenders(view, view.lanes) && <PretendMark />}
         {isPlayed && (
           <Button look="quiet" onClick={() => setNudgesAll(true)}>
             {t('desk:wall.nudgeAll')}

@@ -8,13 +8,13 @@ import type { RoomEntry } from '../../engine/contest/room-entry.ts'
 import type { ClassRoster } from '../../engine/contest/rosters/class-roster.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Answer, Answers, MessageName, Sent } from '../../engine/wire/from-browser.ts'
-import { goesOnWith } from '../../engine/wire/goes-on-with.ts'
 import { DESK_ENTER_PATH } from '../../engine/wire/places.ts'
 import type { Refusal } from '../../engine/wire/refusal.ts'
-import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
 import type { DeskHome, DeskView, ReviewView, Shelf, TryLook } from '../../engine/wire/views.ts'
 import { applyDeskTick } from './apply-tick.ts'
+import { type DeskShowing, deskShowing } from './desk-showing.ts'
 import { keepTrying, pauseAfter } from './keep-trying.ts'
+import { type OpenedTakeHome, openTakeHome, type TakeHomeWish } from './open-take-home.ts'
 import { followServerClock } from './server-clock.ts'
 import { ask, followConnection, socket } from './socket.ts'
 
@@ -25,6 +25,8 @@ export type DeskLive = {
   readonly shelf: Shelf
   /** The watched room. */
   readonly view: DeskView | null
+  /** The room that was to be watched, when there is no such room on this desk. */
+  readonly gone: RoomId | null
   readonly refusal: Refusal | null
   readonly outOfDate: boolean
 }
@@ -34,12 +36,10 @@ export const useDesk = create<DeskLive>(() => ({
   home: null,
   shelf: { plans: [], rosters: [] },
   view: null,
+  gone: null,
   refusal: null,
   outOfDate: false,
 }))
-
-/** Before the first turn, at the first way, nothing pointed at. */
-const SHOWING_BEGINS: ShowingAt = { at: 0, chosen: 0, pointer: null }
 
 let isBegun = false
 let watched: RoomId | null = null
@@ -50,7 +50,10 @@ export function beginDesk(): void {
   if (isBegun) return
   isBegun = true
   followConnection({
-    onConnected: enter,
+    onConnected: () => {
+      showing.onConnected()
+      enter()
+    },
     onLost: () => {
       if (useDesk.getState().status === 'ready') useDesk.setState({ status: 'away' })
     },
@@ -60,8 +63,7 @@ export function beginDesk(): void {
   socket.on('desk:home', (home) => useDesk.setState({ home }))
   socket.on('desk', (view) => {
     // A view that was sent before the server heard of the last wish would flicker back.
-    if (view.room.id === watched)
-      useDesk.setState({ view: wished === null ? view : { ...view, settings: wished.settings } })
+    if (view.room.id === watched) setView(wished === null ? view : { ...view, settings: wished.settings })
   })
   socket.on('shelf', (shelf) => useDesk.setState({ shelf }))
   socket.on('desk:tick', (tick) => {
@@ -99,17 +101,32 @@ export const deskActs = {
     }
     const { desk } = answer.value
     watched = desk.room.id
+    wished = null
     useDesk.setState({ view: desk, refusal: null })
     return desk.room.id
   },
 
+  /**
+   * Opens a take-home room and leaves the watched one as it is; a refusal is for whoever asked. To go there, watch it.
+   */
+  async openTakeHome(wish: TakeHomeWish): Promise<OpenedTakeHome> {
+    const opened = await openTakeHome(wish)
+    // The server has begun to tell of the new room.
+    if ('refusal' in opened) lookAgain()
+    return opened
+  },
+
+  /** Watches a room; nothing changes when it is watched already. */
   watchRoom(id: RoomId): void {
+    if (watched === id) return
     watched = id
     wished = null
+    useDesk.setState({ view: null, gone: null })
     lookAgain()
   },
 
   stopWatching(): void {
+    if (watched === null) return
     watched = null
     useDesk.setState({ view: null })
     enter()
@@ -127,10 +144,11 @@ export const deskActs = {
 
   lock: (locked: boolean) => inRoom((roomId) => say('room:lock', { roomId, locked })),
 
-  closeRoom: () =>
-    inRoom(async (roomId) => {
-      if (await say('room:close', { roomId })) deskActs.stopWatching()
-    }),
+  /** @returns whether the watched room is closed */
+  async closeRoom(): Promise<boolean> {
+    const roomId = useDesk.getState().view?.room.id
+    return roomId !== undefined && (await say('room:close', { roomId }))
+  },
 
   setEntry: (entry: RoomEntry) =>
     inRoom((roomId, view) => {
@@ -166,24 +184,8 @@ export const deskActs = {
   nudge: (to: 'all' | readonly SeatId[], nudge: Nudge) =>
     inRound((roomId, roundId) => say('nudge:send', { roomId, roundId, to: to === 'all' ? to : [...to], nudge })),
 
-  /** Shows the class something, or nothing any more. */
-  show: (shown: Shown | null, at: ShowingAt = SHOWING_BEGINS) =>
-    inRoom((roomId, view) => {
-      // What was on its way says how far the last one had gone.
-      showingNext = null
-      const before = view.showing
-      const goesOn = before !== null && shown !== null && goesOnWith(before.shown, shown)
-      const version = (before?.version ?? 0) + (goesOn ? 0 : 1)
-      useDesk.setState({ view: { ...view, showing: shown === null ? null : { version, shown, at } } })
-      return say('show:whole', { roomId, shown, at })
-    }),
-  /** How far it goes; shown here at once, and sent as often as a screen can follow. */
-  showAt: (at: ShowingAt) =>
-    inRoom((roomId, view) => {
-      if (view.showing === null) return
-      useDesk.setState({ view: { ...view, showing: { ...view.showing, at } } })
-      sendShowingAt(roomId, at)
-    }),
+  show: (...what: Parameters<DeskShowing['show']>) => showing.show(...what),
+  showAt: (...how: Parameters<DeskShowing['showAt']>) => showing.showAt(...how),
   /** All solutions of a round; null when it was refused, which is shown. */
   async review(roundId: RoundId): Promise<ReviewView | null> {
     const roomId = useDesk.getState().view?.room.id
@@ -234,28 +236,28 @@ const lookAgain = keepTrying(async () => {
   const answer = await ask('room:watch', { roomId })
   if (watched !== roomId) return null
   if (answer.ok) {
-    useDesk.setState({ view: answer.value.desk })
+    setView(answer.value.desk)
     return null
   }
-  if (answer.error.code === 'room/not-yours') useDesk.setState({ refusal: answer.error })
+  if (answer.error.code === 'room/not-yours') {
+    watched = null
+    useDesk.setState({ view: null, gone: roomId, refusal: answer.error })
+    enter()
+  }
   // Nothing of this concerns the teacher: the desk is being entered again, or asks too often.
   else if (socket.connected) return pauseAfter(answer.error)
   return null
 })
 
-/** The showing goes out at most ten times a second, the last of it always. */
-const SHOWING_EVERY_MS = 100
-let showingNext: { readonly roomId: RoomId; readonly at: ShowingAt } | null = null
+const showing = deskShowing({
+  view: () => useDesk.getState().view,
+  setView: (view) => useDesk.setState({ view }),
+  say,
+})
 
-function sendShowingAt(roomId: RoomId, at: ShowingAt): void {
-  const isOnItsWay = showingNext !== null
-  showingNext = { roomId, at }
-  if (isOnItsWay) return
-  setTimeout(() => {
-    const last = showingNext
-    showingNext = null
-    if (last !== null) void say('show:at', last)
-  }, SHOWING_EVERY_MS)
+/** A whole view from the server. */
+function setView(view: DeskView): void {
+  useDesk.setState({ view: showing.onView(view) })
 }
 
 function roundAt(): { readonly roomId: RoomId; readonly roundId: RoundId } | null {

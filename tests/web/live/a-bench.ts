@@ -30,7 +30,7 @@ export function aView(
     rounds: [],
     setup: null,
     noSetup: false,
-    nudge: null,
+    nudges: { hint: null, words: null, point: null },
     handedIn: null,
     showing: null,
     round: {

@@ -1,7 +1,7 @@
 /** One class, open: its title, those who are in it, and a field for more names. Kept only when the teacher says so. */
 
 import { nanoid } from 'nanoid'
-import { useId, useMemo, useState } from 'react'
+import { useMemo, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { ClassRoster, Pupil } from '../../../engine/contest/rosters/class-roster.ts'
 import { formatRosterCsv } from '../../../engine/contest/rosters/format-roster.ts'
@@ -11,15 +11,15 @@ import type { ColumnChoice } from '../../../engine/contest/rosters/roster-column
 import { AskFirst } from '../../ui/ask-first.tsx'
 import { Button } from '../../ui/button.tsx'
 import { cleanTitle } from '../plans/change-plan.ts'
-import { saveTextFile } from '../plans/save-text-file.ts'
-import { useArrivalFocus } from '../plans/use-arrival-focus.ts'
+import { EditFrame } from '../shelf/edit-frame.tsx'
+import { saveTextFile } from '../shelf/save-text-file.ts'
 import { AddNames } from './add-names.tsx'
 import styles from './edit-class.module.css'
 import { PupilList } from './pupil-list.tsx'
 
 type EditClassProps = {
   roster: ClassRoster
-  onKeep: (roster: ClassRoster) => void
+  onKeep: (roster: ClassRoster) => Promise<void>
   /** Null for a class that is not kept yet. */
   onRemove: (() => void) | null
   onLeave: () => void
@@ -27,52 +27,49 @@ type EditClassProps = {
 
 const PUPIL_ID_LENGTH = 12
 
-export function EditClass({ roster, onKeep, onRemove, onLeave }: EditClassProps) {
+export function EditClass({ roster: shelved, onKeep, onRemove, onLeave }: EditClassProps) {
   const { t } = useTranslation()
-  const titleId = useId()
-  const section = useArrivalFocus<HTMLElement>()
+  // As it was opened: the shelf may bring it anew at any time.
+  const [roster] = useState(shelved)
+  const isBeingKept = useRef(false)
   const [title, setTitle] = useState(roster.title)
   const [pupils, setPupils] = useState(roster.pupils)
   const [text, setText] = useState('')
   const [column, setColumn] = useState<ColumnChoice | null>(null)
-  const [asks, setAsks] = useState<'leave' | 'without' | 'remove' | null>(null)
+  const [asks, setAsks] = useState<'without' | 'remove' | null>(null)
   const inClass = useMemo(() => pupils.map(({ name }) => name), [pupils])
   const reading = useMemo(() => readRoster(text, column, inClass), [text, column, inClass])
 
   const hasChanged = title !== roster.title || pupils !== roster.pupils || text.trim() !== ''
   const titleOrNone = title.trim() === '' ? t('classes:untitled') : title.trim()
   const canKeep = hasChanged && pupils.length + reading.names.length > 0
-  const keep = () => {
+  const keep = async () => {
+    if (isBeingKept.current) return
+    isBeingKept.current = true
     const added = reading.names.map(({ name }): Pupil => ({ pupilId: nanoid(PUPIL_ID_LENGTH), name }))
-    onKeep({ title: titleOrNone, pupils: [...pupils, ...added] })
+    await onKeep({ title: titleOrNone, pupils: [...pupils, ...added] })
+    isBeingKept.current = false
   }
   return (
-    <section ref={section} tabIndex={-1} className={styles.class} aria-label={titleOrNone}>
-      <div>
-        <Button look="quiet" icon="back" onClick={() => (hasChanged ? setAsks('leave') : onLeave())}>
-          {t('classes:edit.back')}
-        </Button>
-      </div>
-      <header className={styles.head}>
-        <div className={styles.title}>
-          <label htmlFor={titleId}>{t('classes:edit.title')}</label>
-          <input
-            id={titleId}
-            value={title}
-            maxLength={ROSTER_TITLE_LENGTH_MAX}
-            placeholder={t('classes:edit.titleHelp')}
-            autoComplete="off"
-            onChange={(event) => setTitle(cleanTitle(event.currentTarget.value))}
-          />
-        </div>
-        <div className={styles.acts}>
+    <EditFrame
+      name={titleOrNone}
+      back={t('classes:edit.back')}
+      title={{
+        label: t('classes:edit.title'),
+        value: title,
+        placeholder: t('classes:edit.titleHelp'),
+        lengthMax: ROSTER_TITLE_LENGTH_MAX,
+        onChange: (typed) => setTitle(cleanTitle(typed)),
+      }}
+      acts={
+        <>
           <Button
             look="accent"
             aria-disabled={!canKeep}
             onClick={() => {
               if (!canKeep) return
               if (reading.faults.length > 0) setAsks('without')
-              else keep()
+              else void keep()
             }}
           >
             {t('classes:edit.keep')}
@@ -90,8 +87,17 @@ export function EditClass({ roster, onKeep, onRemove, onLeave }: EditClassProps)
               {t('classes:edit.remove')}
             </Button>
           )}
-        </div>
-      </header>
+        </>
+      }
+      hasChanged={hasChanged}
+      leaveAsk={{
+        title: t('classes:edit.leaveAsk.title'),
+        sentence: t('classes:edit.leaveAsk.sentence'),
+        yes: t('classes:edit.leaveAsk.yes'),
+      }}
+      onLeave={onLeave}
+      className={styles.class}
+    >
       {pupils.length > 0 && <PupilList pupils={pupils} onChange={setPupils} />}
       <AddNames
         text={text}
@@ -101,21 +107,12 @@ export function EditClass({ roster, onKeep, onRemove, onLeave }: EditClassProps)
         onText={setText}
         onColumn={setColumn}
       />
-      {asks === 'leave' && (
-        <AskFirst
-          title={t('classes:edit.leaveAsk.title')}
-          sentence={t('classes:edit.leaveAsk.sentence')}
-          yes={t('classes:edit.leaveAsk.yes')}
-          onYes={onLeave}
-          onClose={() => setAsks(null)}
-        />
-      )}
       {asks === 'without' && (
         <AskFirst
           title={t('classes:edit.withoutAsk.title')}
           sentence={t('classes:edit.withoutAsk.sentence', { count: reading.faults.length })}
           yes={t('classes:edit.withoutAsk.yes')}
-          onYes={keep}
+          onYes={() => void keep()}
           onClose={() => setAsks(null)}
         />
       )}
@@ -128,6 +125,6 @@ export function EditClass({ roster, onKeep, onRemove, onLeave }: EditClassProps)
           onClose={() => setAsks(null)}
         />
       )}
-    </section>
+    </EditFrame>
   )
 }

@@ -1,53 +1,60 @@
 /** A teacher's lesson plans: their own and the ready-made ones, and the one that is open. */
 
-import { type ReactNode, useState } from 'react'
+import { useEffect, useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { LessonPlan } from '../../../engine/contest/plans/lesson-plan.ts'
+import { type LessonPlan, lessonPlanSchema } from '../../../engine/contest/plans/lesson-plan.ts'
 import { PLAN_FILE_LENGTH_MAX, PLAN_TITLE_LENGTH_MAX } from '../../../engine/contest/plans/limits.ts'
 import { formatPlanFile, type PlanFileFault, parsePlanFile } from '../../../engine/contest/plans/plan-file.ts'
 import { AskFirst } from '../../ui/ask-first.tsx'
 import { Button } from '../../ui/button.tsx'
 import { Notice } from '../../ui/notice.tsx'
+import type { PlanPlace } from '../place/desk-place.ts'
+import { ListFrame } from '../shelf/list-frame.tsx'
+import rowStyles from '../shelf/rows.module.css'
+import { saveTextFile } from '../shelf/save-text-file.ts'
 import { EditPlan } from './edit-plan.tsx'
 import styles from './lesson-plans.module.css'
 import { OpenFile } from './open-file.tsx'
 import { PlanRow } from './plan-row.tsx'
 import { ReadyPlanRows } from './ready-plan-rows.tsx'
-import { saveTextFile } from './save-text-file.ts'
-import { useArrivalFocus } from './use-arrival-focus.ts'
 
 type OwnPlan = { readonly planId: string; readonly plan: LessonPlan }
 
 type LessonPlansProps = {
   plans: readonly OwnPlan[]
-  /** @param planId null for a new one */
-  onKeep: (plan: LessonPlan, planId: string | null) => void
+  /** The plan that is open; null for the list. */
+  open: PlanPlace | null
+  /** Another value is another plan, or the same opened again. */
+  openKey: number
+  onOpen: (open: PlanPlace) => void
+  /** What is open is known otherwise now. */
+  onChangeOpen: (open: PlanPlace) => void
+  /** @param kept its changes are on the server, and nothing has to be asked */
+  onLeave: (kept: boolean) => void
+  /** @param planId null for a new one @returns under what it is kept; null when it is not */
+  onKeep: (plan: LessonPlan, planId: string | null) => Promise<string | null>
   onRemove: (planId: string) => void
   /** The class is about to follow this plan. */
   onUse: (plan: LessonPlan) => void
 }
 
-/** What is open: one of the teacher's own by its id, or one that is not kept yet. */
-type Open = { readonly planId: string | null; readonly plan: LessonPlan; readonly isReadyMade: boolean }
-
 const NO_PARTS: LessonPlan = { title: '', parts: [] }
 
-export function LessonPlans({ plans, onKeep, onRemove, onUse }: LessonPlansProps) {
+export function LessonPlans(props: LessonPlansProps) {
+  const { plans, open, openKey, onOpen, onChangeOpen, onLeave, onKeep, onRemove, onUse } = props
   const { t } = useTranslation()
-  const [open, setOpen] = useState<Open | null>(null)
   const [comesBack, setComesBack] = useState(false)
   const [asksAbout, setAsksAbout] = useState<OwnPlan | null>(null)
   const [fault, setFault] = useState<PlanFileFault | null>(null)
+  useEffect(() => {
+    if (open === null) return
+    setComesBack(true)
+    setFault(null)
+  }, [open])
   const titleOf = (plan: LessonPlan) => (plan.title === '' ? t('plans:untitled') : plan.title)
   const save = (plan: LessonPlan) => saveTextFile(titleOf(plan), 'json', 'application/json', formatPlanFile(plan))
-  const leave = () => {
-    setOpen(null)
-    setComesBack(true)
-  }
-  const openNew = (plan: LessonPlan, isReadyMade = false) => {
-    setFault(null)
-    setOpen({ planId: null, plan, isReadyMade })
-  }
+  const openNew = (plan: LessonPlan, isReadyMade = false) =>
+    onOpen({ kind: 'plan', planId: null, plan, isReadyMade, draft: null })
   const readFile = async (file: File) => {
     // A film is not read to find out that it is no plan; no character has more than four bytes.
     if (file.size > 4 * PLAN_FILE_LENGTH_MAX) {
@@ -59,50 +66,64 @@ export function LessonPlans({ plans, onKeep, onRemove, onUse }: LessonPlansProps
   }
 
   if (open !== null) {
+    // Removed meanwhile, at another desk perhaps: it can be kept anew.
+    const kept = plans.find(({ planId }) => planId === open.planId)
     return (
       <EditPlan
-        plan={open.plan}
-        isKept={open.planId !== null}
+        key={openKey}
+        plan={kept?.plan ?? open.plan}
+        draft={open.draft}
+        isKept={kept !== undefined}
         isReadyMade={open.isReadyMade}
-        onKeep={(plan) => {
-          onKeep(plan, open.planId)
-          leave()
+        onKeep={async (plan) => {
+          const planId = await onKeep(plan, kept?.planId ?? null)
+          if (planId === null) return
+          onChangeOpen({ kind: 'plan', planId, plan, isReadyMade: false, draft: null })
+          onLeave(true)
         }}
-        onUse={onUse}
+        onUse={(plan) => {
+          // Whoever comes back from the room finds it as it was left.
+          onChangeOpen({ ...open, draft: lessonPlanSchema.safeParse(plan).success ? plan : null })
+          onUse(plan)
+        }}
         onSave={save}
-        onLeave={leave}
+        onLeave={() => onLeave(false)}
       />
     )
   }
   return (
-    <ArrivalSection comesBack={comesBack}>
-      <header className={styles.head}>
-        <h2 id="lesson-plans">{t('plans:title')}</h2>
-        <div className={styles.acts}>
+    <ListFrame
+      title={t('plans:title')}
+      comesBack={comesBack}
+      className={styles.plans}
+      acts={
+        <>
           <Button icon="plus" onClick={() => openNew(NO_PARTS)}>
             {t('plans:newPlan')}
           </Button>
           <OpenFile accept=".json,application/json" onOpen={(file) => void readFile(file)}>
             {t('plans:openFile')}
           </OpenFile>
-        </div>
-      </header>
+        </>
+      }
+    >
       <Notice>{fault !== null && t(`plans:fault.${fault.code}`, { ...fault })}</Notice>
       <section aria-labelledby="own-plans">
         <h3 id="own-plans">{t('plans:own')}</h3>
         {plans.length === 0 ? (
-          <p className={styles.none}>{t('plans:noOwn')}</p>
+          <p className={rowStyles.none}>{t('plans:noOwn')}</p>
         ) : (
-          <ul className={styles.rows}>
+          <ul className={rowStyles.rows}>
             {plans.map((own) => (
               <PlanRow
                 key={own.planId}
                 title={titleOf(own.plan)}
                 plan={own.plan}
-                onOpen={() => setOpen({ ...own, isReadyMade: false })}
+                onOpen={() => onOpen({ kind: 'plan', ...own, isReadyMade: false, draft: null })}
                 onUse={() => onUse(own.plan)}
                 more={{
-                  onDuplicate: () => onKeep(copyOf(own.plan, t('plans:copyOf', { title: titleOf(own.plan) })), null),
+                  onDuplicate: () =>
+                    void onKeep(copyOf(own.plan, t('plans:copyOf', { title: titleOf(own.plan) })), null),
                   onSave: () => save(own.plan),
                   onRemove: () => setAsksAbout(own),
                 }}
@@ -124,16 +145,7 @@ export function LessonPlans({ plans, onKeep, onRemove, onUse }: LessonPlansProps
           onClose={() => setAsksAbout(null)}
         />
       )}
-    </ArrivalSection>
-  )
-}
-
-function ArrivalSection({ comesBack, children }: { comesBack: boolean; children: ReactNode }) {
-  const section = useArrivalFocus<HTMLElement>(comesBack)
-  return (
-    <section ref={section} tabIndex={-1} className={styles.plans} aria-labelledby="lesson-plans">
-      {children}
-    </section>
+    </ListFrame>
   )
 }
 

@@ -6,7 +6,7 @@ import type { LessonPlan } from '../../../engine/contest/plans/lesson-plan.ts'
 import { readyPlans } from '../../../engine/contest/plans/ready-plans.ts'
 import { Button } from '../../ui/button.tsx'
 import { useParTables } from '../plan/use-par-tables.ts'
-import styles from './lesson-plans.module.css'
+import rowStyles from '../shelf/rows.module.css'
 import { PlanRow } from './plan-row.tsx'
 import { inWords } from './ready-plan-words.ts'
 
@@ -22,11 +22,11 @@ export function ReadyPlanRows({ onOpen, onUse }: ReadyPlanRowsProps) {
         {t('desk:plan.parAgain')}
       </Button>
     ) : (
-      <p className={styles.none}>{t('plans:readyLoading')}</p>
+      <p className={rowStyles.none}>{t('plans:readyLoading')}</p>
     )
   }
   return (
-    <ul className={styles.rows}>
+    <ul className={rowStyles.rows}>
       {ready.map((each) => {
         const plan = inWords(t, each)
         return (

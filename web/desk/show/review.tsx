@@ -10,6 +10,7 @@ import { nStagesIn } from '../../../engine/method/stages.ts'
 import { SHOWN_WAYS_MAX } from '../../../engine/wire/limits.ts'
 import type { ShowingAt, ShownReview } from '../../../engine/wire/shown.ts'
 import type { DeskView, ReviewView } from '../../../engine/wire/views.ts'
+import { PretendMark } from '../../parts/pretend-mark.tsx'
 import { PlayKeys } from '../../parts/showing/play-keys.tsx'
 import { ReviewFace } from '../../parts/showing/review-face.tsx'
 import { spanWords } from '../../parts/stage-words.ts'
@@ -18,6 +19,7 @@ import { Button } from '../../ui/button.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { TickBox } from '../../ui/tick-box.tsx'
 import type { RoomActs } from '../desk-acts.ts'
+import { hasPretenders } from '../room-phase.ts'
 import { ChooseWays } from './choose-ways.tsx'
 import styles from './review.module.css'
 import { defaultChoice, type WaysChoice, waysToShow } from './review-ways.ts'
@@ -66,12 +68,15 @@ export function Review({ view, acts, onBack }: ReviewProps) {
           value={face}
           onChoose={setFace}
         />
+        {review !== null && face === 'ribbons' && hasPretenders(view, review.solutions) && <PretendMark />}
         <Button look="quiet" icon="back" onClick={onBack} className={styles.back}>
           {t('showing:demonstrate.back')}
         </Button>
       </div>
       {face === 'costs' ? (
         <WhatCostMost rounds={ended} review={acts.review} />
+      ) : roundId === null ? (
+        <p>{t('showing:review.nobody')}</p>
       ) : review === null ? (
         <Waiting words={t('showing:review.loading')} />
       ) : (

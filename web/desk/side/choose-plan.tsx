@@ -1,73 +1,103 @@
-/** The lesson plan of a room: one of the teacher's own or a ready-made one, put into use or taken home. */
+/**
+ * The lesson plan of a room: one of the teacher's own or a ready-made one, put into use or taken home. An unused room is made
+ * a take-home room itself; one that has been played in stays as it is, and another room is opened beside it.
+ */
 
-import { useId, useMemo, useState } from 'react'
+import { useId, useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { LessonPlan } from '../../../engine/contest/plans/lesson-plan.ts'
-import { readyPlans } from '../../../engine/contest/plans/ready-plans.ts'
 import type { DeskView, Shelf } from '../../../engine/wire/views.ts'
 import { Button } from '../../ui/button.tsx'
 import type { RoomActs } from '../desk-acts.ts'
-import { useParTables } from '../plan/use-par-tables.ts'
-import { inWords } from '../plans/ready-plan-words.ts'
+import { planTitle, useAllPlans } from '../plans/use-all-plans.ts'
+import { NewTakeHome } from '../take-home/new-take-home.tsx'
+import { roundsToTakeHome } from '../take-home/rounds-to-take-home.ts'
+import { TakeHomeForm } from '../take-home/take-home-form.tsx'
 import styles from './choose-plan.module.css'
-import { TakeHome } from './take-home.tsx'
 
 type ChoosePlanProps = {
   readonly view: DeskView
   readonly nowMs: number
   readonly plans: Shelf['plans']
-  readonly acts: Pick<RoomActs, 'followPlan' | 'takeHome'>
+  readonly acts: Pick<RoomActs, 'followPlan' | 'takeHome' | 'newTakeHome'>
 }
 
 export function ChoosePlan({ view, nowMs, plans, acts }: ChoosePlanProps) {
   const { t } = useTranslation()
-  const id = useId()
   const [isTakenHome, setTakenHome] = useState(false)
-  const { tables } = useParTables()
-  const all = useMemo((): readonly LessonPlan[] => {
-    const ready = tables === null ? [] : readyPlans(tables).map((each) => inWords(t, each))
-    return [...plans.map(({ plan }) => plan), ...ready]
-  }, [plans, tables, t])
-  if (view.plan !== null) {
-    const { plan } = view.plan
-    return (
-      <section className={styles.choose}>
+  const plan = view.plan?.plan ?? null
+  return (
+    <section className={styles.choose}>
+      {plan === null ? (
+        <PlanList plans={plans} onChoose={acts.followPlan} />
+      ) : (
         <p>
-          <b>{plan.title === '' ? t('plans:untitled') : plan.title}</b>
+          <b>{planTitle(t, plan)}</b>
         </p>
-        <div className={styles.acts}>
-          {view.nRounds === 0 && (
-            <Button onClick={() => setTakenHome(!isTakenHome)} aria-expanded={isTakenHome}>
-              {t('desk:lesson.takeHome')}
-            </Button>
-          )}
+      )}
+      <div className={styles.acts}>
+        <Button onClick={() => setTakenHome(!isTakenHome)} aria-expanded={isTakenHome}>
+          {t(plan === null ? 'desk:takeHome.thisRound' : 'desk:lesson.takeHome')}
+        </Button>
+        {plan !== null && (
           <Button look="quiet" icon="cross" onClick={() => acts.followPlan(null)}>
             {t('desk:lesson.putAway')}
           </Button>
-        </div>
-        {isTakenHome && view.nRounds === 0 && <TakeHome plan={plan} nowMs={nowMs} onOpen={acts.takeHome} />}
-      </section>
-    )
-  }
+        )}
+      </div>
+      {isTakenHome && <TakeHome view={view} nowMs={nowMs} acts={acts} />}
+    </section>
+  )
+}
+
+function PlanList({ plans, onChoose }: { plans: Shelf['plans']; onChoose: ChoosePlanProps['acts']['followPlan'] }) {
+  const { t } = useTranslation()
+  const id = useId()
+  const all = useAllPlans(plans)
   return (
-    <section className={styles.choose}>
+    <>
       <label htmlFor={id}>{t('desk:lesson.choose')}</label>
       <select
         id={id}
         value=""
         onChange={(event) => {
           const plan = all[Number(event.currentTarget.value)]
-          if (plan !== undefined) acts.followPlan(plan)
+          if (plan !== undefined) onChoose(plan)
         }}
       >
         <option value="">{t('desk:lesson.none')}</option>
         {all.map((plan, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: plans in this list have no identity but their place.
           <option key={index} value={index}>
-            {plan.title === '' ? t('plans:untitled') : plan.title}
+            {planTitle(t, plan)}
           </option>
         ))}
       </select>
-    </section>
+    </>
+  )
+}
+
+function TakeHome({ view, nowMs, acts }: Omit<ChoosePlanProps, 'plans'>) {
+  const { t } = useTranslation()
+  const plan = view.plan?.plan ?? null
+  const rounds = roundsToTakeHome(plan, view.settings)
+  const sentence = t(plan === null ? 'desk:takeHome.sentenceOne' : 'desk:takeHome.sentence')
+  if (view.nRounds === 0) {
+    return (
+      <TakeHomeForm
+        nRounds={rounds.length}
+        nowMs={nowMs}
+        open={t('desk:takeHome.open')}
+        onOpen={(deadlineMs) => acts.takeHome(rounds, deadlineMs)}
+      >
+        <p>{sentence}</p>
+      </TakeHomeForm>
+    )
+  }
+  return (
+    <NewTakeHome plan={plan} rounds={rounds} entry={view.room.entry} nowMs={nowMs} onOpen={acts.newTakeHome}>
+      <p>
+        {sentence} {t('desk:takeHome.another')}
+      </p>
+    </NewTakeHome>
   )
 }

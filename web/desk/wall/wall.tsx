@@ -9,9 +9,9 @@ import type { SeatId } from '../../../engine/contest/ids.ts'
 import { nStagesIn } from '../../../engine/method/stages.ts'
 import type { DeskView } from '../../../engine/wire/views.ts'
 import { Button } from '../../ui/button.tsx'
-import { classNames } from '../../ui/class-names.ts'
 import { Sign } from '../../ui/signs.tsx'
 import styles from './wall.module.css'
+import { WallSheet } from './wall-sheet.tsx'
 import { WallSquare } from './wall-square.tsx'
 import { countSign, type StudentState, WALL_SIGNS, type WallSign, wallPages } from './wall-students.ts'
 
@@ -22,9 +22,6 @@ type WallProps = {
   readonly onChoose: (id: SeatId) => void
 }
 
-/** So few cubes are drawn larger. */
-const FEW_STUDENTS = 15
-
 export function Wall({ round, students, chosen, onChoose }: WallProps) {
   const { t } = useTranslation()
   const [only, setOnly] = useState<WallSign | null>(null)
@@ -32,6 +29,7 @@ export function Wall({ round, students, chosen, onChoose }: WallProps) {
   const shown = only === null ? students : students.filter((student) => student.signs.includes(only))
   const pages = wallPages(shown)
   const page = Math.min(wishedPage, pages.length - 1)
+  const nStages = round === null ? 1 : nStagesIn(round.settings)
   const start = round === null || round.clock.phase === 'void' ? null : round.start
   return (
     <section className={styles.wall} aria-label={t('desk:wall.title')}>
@@ -72,19 +70,19 @@ export function Wall({ round, students, chosen, onChoose }: WallProps) {
       {shown.length === 0 ? (
         <p className={styles.none}>{t(students.length === 0 ? 'desk:wall.empty' : 'desk:wall.noneOfThese')}</p>
       ) : (
-        <ul className={classNames(styles.sheet, pages[page].length <= FEW_STUDENTS && styles.few)}>
+        <WallSheet students={pages[page]}>
           {pages[page].map((student) => (
             <WallSquare
               key={student.seat.seatId}
               student={student}
               start={start}
               baseColour={round?.settings.baseColour ?? 'white'}
-              nStages={round === null ? 1 : nStagesIn(round.settings)}
+              nStages={nStages}
               isChosen={chosen === student.seat.seatId}
               onChoose={onChoose}
             />
           ))}
-        </ul>
+        </WallSheet>
       )}
     </section>
   )

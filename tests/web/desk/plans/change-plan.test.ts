@@ -19,7 +19,7 @@ import {
 } from '../../../../web/desk/plans/change-plan.ts'
 import { partContent, partLength, planLength, planLengthInShort } from '../../../../web/desk/plans/part-words.ts'
 import { inWords } from '../../../../web/desk/plans/ready-plan-words.ts'
-import { fileName } from '../../../../web/desk/plans/save-text-file.ts'
+import { fileName } from '../../../../web/desk/shelf/save-text-file.ts'
 import { anExample, aPlan, aReview, aRound } from '../../../engine/contest/plans/a-plan.ts'
 import { SEED } from '../../../engine/cube/arbitraries.ts'
 import { inEnglish } from '../../english.ts'

@@ -1,10 +1,10 @@
 /** A take-home room: until when it is open, and which of its rounds the desk looks at. */
 
 import { useTranslation } from 'react-i18next'
-import type { RoundId } from '../../engine/contest/ids.ts'
-import type { DeskView } from '../../engine/wire/views.ts'
-import { stageWords } from '../parts/stage-words.ts'
-import { SegmentedChoice } from '../ui/segmented-choice.tsx'
+import type { RoundId } from '../../../engine/contest/ids.ts'
+import type { DeskView } from '../../../engine/wire/views.ts'
+import { stageWords } from '../../parts/stage-words.ts'
+import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import styles from './take-home-rounds.module.css'
 
 type TakeHomeRoundsProps = { readonly view: DeskView; readonly onLookAt: (id: RoundId) => void }

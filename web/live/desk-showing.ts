@@ -1,0 +1,136 @@
+/**
+ * What this desk shows its class. The server does not keep it: started again, it has forgotten, and the class would look at
+ * nothing. So the desk that showed it says it once more when it is back, unless it was stopped there or at another desk.
+ */
+
+import type { RoomId } from '../../engine/contest/ids.ts'
+import type { MessageName, Sent } from '../../engine/wire/from-browser.ts'
+import { goesOnWith } from '../../engine/wire/goes-on-with.ts'
+import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
+import type { DeskView } from '../../engine/wire/views.ts'
+
+type Parts = {
+  /** The watched room. */
+  readonly view: () => DeskView | null
+  readonly setView: (view: DeskView) => void
+  /** @returns whether the server granted it */
+  readonly say: <Name extends MessageName>(name: Name, message: Sent<Name>) => Promise<boolean>
+}
+
+export type DeskShowing = {
+  /** Shows the class something, or nothing any more. */
+  show(shown: Shown | null, at?: ShowingAt): void
+  /** How far it goes; shown here at once, and sent as often as a screen can follow. */
+  showAt(at: ShowingAt): void
+  /** The connection is new: what is shown may be forgotten there. */
+  onConnected(): void
+  /** To be called with each whole view from the server. @returns the view as the desk has it */
+  onView(view: DeskView): DeskView
+}
+
+/** Before the first turn, at the first way, nothing pointed at. */
+const SHOWING_BEGINS: ShowingAt = { at: 0, chosen: 0, pointer: null }
+
+/** The showing goes out at most ten times a second, the last of it always. */
+const SHOWING_EVERY_MS = 100
+
+export function deskShowing({ view: viewNow, setView, say }: Parts): DeskShowing {
+  /** What this desk shows, in which room; null when it shows nothing. */
+  let own: { readonly roomId: RoomId; readonly shown: Shown; readonly at: ShowingAt } | null = null
+  /** Whole showings on their way: views that come meanwhile may be older. */
+  let nOnTheirWay = 0
+  /** No view has come since the connection is there. */
+  let cameBack = false
+  let next: { readonly roomId: RoomId; readonly at: ShowingAt } | null = null
+
+  async function sayWhole(roomId: RoomId, shown: Shown | null, at: ShowingAt): Promise<boolean> {
+    nOnTheirWay++
+    const granted = await say('show:whole', { roomId, shown, at })
+    nOnTheirWay--
+    return granted
+  }
+
+  function sendAt(roomId: RoomId, at: ShowingAt): void {
+    const isOnItsWay = next !== null
+    next = { roomId, at }
+    if (isOnItsWay) return
+    setTimeout(() => {
+      const last = next
+      next = null
+      if (last !== null) void say('show:at', last)
+    }, SHOWING_EVERY_MS)
+  }
+
+  return {
+    show(shown, at = SHOWING_BEGINS) {
+      const view = viewNow()
+      if (view === null) return
+      // What was on its way says how far the last one had gone.
+      next = null
+      const roomId = view.room.id
+      const before = own
+      if (before === null) cameBack = false
+      const isBegun = before !== null && before.roomId === roomId
+      const mine = shown === null ? null : { roomId, shown, at }
+      own = mine
+      setView(shown === null ? { ...view, showing: null } : shows(view, shown, at))
+      void sayWhole(roomId, shown, at).then((granted) => {
+        // What was refused is not shown later; what the class sees already goes on when the connection is back.
+        if (!granted && own === mine && !isBegun) own = null
+      })
+    },
+
+    showAt(at) {
+      const view = viewNow()
+      if (view === null || view.showing === null) return
+      if (own?.roomId === view.room.id) own = { ...own, at }
+      setView({ ...view, showing: { ...view.showing, at } })
+      sendAt(view.room.id, at)
+    },
+
+    onConnected() {
+      cameBack = true
+    },
+
+    onView(view) {
+      if (own?.roomId !== view.room.id) return view
+      const isFirst = cameBack
+      cameBack = false
+      const { showing } = view
+      const isOwn = showing !== null && isSame(showing.shown, own.shown)
+      if (isFirst && (showing === null || (isOwn && !isAsFar(showing, own)))) {
+        const { roomId, shown, at } = own
+        void sayWhole(roomId, shown, at)
+        return shows(view, shown, at)
+      }
+      // Stopped, or something else is shown, at another desk.
+      if (!isOwn && nOnTheirWay === 0) own = null
+      return view
+    },
+  }
+}
+
+/** @returns the view when the class sees this */
+function shows(view: DeskView, shown: Shown, at: ShowingAt): DeskView {
+  const { showing } = view
+  const goesOn = showing !== null && goesOnWith(showing.shown, shown)
+  return { ...view, showing: { version: (showing?.version ?? 0) + (goesOn ? 0 : 1), shown, at } }
+}
+
+/** The same cube, however far it is turned, or the same review. */
+function isSame(one: Shown, other: Shown): boolean {
+  return goesOnWith(one, other) || written(one) === written(other)
+}
+
+function isAsFar(one: { shown: Shown; at: ShowingAt }, other: { shown: Shown; at: ShowingAt }): boolean {
+  return written([one.shown, one.at]) === written([other.shown, other.at])
+}
+
+/** As text, whatever order the keys are in: the server writes them in its own. */
+function written(value: unknown): string {
+  return JSON.stringify(value, (_key, each: unknown) =>
+    typeof each === 'object' && each !== null && !Array.isArray(each)
+      ? Object.fromEntries(Object.entries(each).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : each,
+  )
+}

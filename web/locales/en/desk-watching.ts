@@ -1,0 +1,77 @@
+/** Words for watching a round: par and ways, the wall, one student. */
+export const deskWatching = {
+  par: {
+    workedOut: 'Par is being worked out.',
+    show: 'Show par to the class',
+    hide: 'Hide par from the class',
+  },
+
+  ways: {
+    title: 'Ways through this start',
+    workedOut: 'They are being worked out.',
+    start: 'Both begin with the cube held like this.',
+    startLabel: 'The start of this round',
+    shortest: 'Shortest',
+    shortestKnown: 'Shortest known',
+    proven: '{{turns}}, proven',
+    bestKnown: '{{turns}}, best known; {{bound}}',
+    lesson: 'Lesson way',
+    stage: 'Stage {{stage}} · {{title}}',
+  },
+
+  wall: {
+    title: 'Wall',
+    board: 'Board',
+    ways: 'Ways',
+    view: 'What to see',
+    here: 'here',
+    best: 'best {{turns}}',
+    idle: '{{count}} s',
+    noneOfThese: 'Nobody just now.',
+    empty: 'Nobody is here yet.',
+    pages: 'Pages of the wall',
+    page: '{{first}} to {{last}} · page {{page}} of {{nPages}}',
+    pageBefore: 'Before',
+    pageNext: 'Next',
+    nudgeAll: 'Nudge all',
+    nudgeAllTitle: 'A nudge for everybody',
+  },
+
+  nudge: {
+    title: 'Nudge',
+    hint: 'Hint {{level}}',
+    point: 'Point at a piece',
+    pointHelp: 'Press a sticker. The piece is ringed on {{name}}’s screen.',
+    pointPiece: 'Piece',
+    pointNone: 'choose a piece',
+    sent: 'Sent.',
+  },
+
+  panel: {
+    close: 'Close',
+    turns: 'turns',
+    bestTry: 'best try',
+    tryNumber: 'try {{number}}',
+    lastTurn: 'Last turn {{count}} s ago.',
+    noTurns: 'No turn yet.',
+    cube: 'The cube of {{name}}',
+    hints_one: '{{count}} hint in this try.',
+    hints_other: '{{count}} hints in this try.',
+    nudges_one: '{{count}} nudge in this round.',
+    nudges_other: '{{count}} nudges in this round.',
+    delay: 'Delay {{ms}} ms.',
+    demonstrate: 'Show to all',
+    nameAndSeat: 'Name and seat',
+  },
+
+  student: {
+    name: 'Name',
+    rename: 'Rename',
+    remove: 'Remove',
+    removeAsk: 'Remove {{name}} from the room?',
+    removeHelp: 'The name can come in again with the code, unless the room is locked.',
+    turnsNow: 'turns now',
+    bestTry: 'best try',
+    tries: 'tries',
+  },
+} as const
