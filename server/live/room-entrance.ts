@@ -124,10 +124,6 @@ export class RoomEntrance {
     return this.#join({ name, pupilId: null, pretend: true, token })
   }
 
-  hasPretenders(): boolean {
-    return this.#seats.hasPretenders()
-  }
-
   async #join(wish: Parameters<RoomSeats['join']>[0]): Promise<Result<SeatTaken, Refusal>> {
     const joined = await this.#seats.join(wish)
     if (joined.ok) this.#parts.changes.views = true

@@ -77,11 +77,6 @@ export class RoomSeats {
     return this.#ofTokenHash.get(tokenHash) ?? null
   }
 
-  hasPretenders(): boolean {
-    for (const seat of this.#all.values()) if (seat.pretend) return true
-    return false
-  }
-
   restore(seats: readonly Seat[]): void {
     for (const seat of seats) this.#seat(seat)
   }

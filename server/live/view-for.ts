@@ -36,7 +36,7 @@ export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
     room: {
       code: room.facts.code,
       closed: room.closed,
-      pretend: room.entrance.hasPretenders(),
+      pretend: hasPretenders(room, round),
       deadlineMs: room.deadlineMs,
     },
     me: {
@@ -71,7 +71,7 @@ export function boardViewFor(room: LiveRoom, addresses: readonly string[]): Boar
       closed: room.closed,
       locked: room.entrance.locked,
       addresses,
-      pretend: room.entrance.hasPretenders(),
+      pretend: hasPretenders(room, round),
       deadlineMs: room.deadlineMs,
     },
     showing: room.showing.now,
@@ -207,6 +207,11 @@ function lanesOf(room: LiveRoom, round: Round): readonly Lane[] {
 /** The seats that a round was or is for; without a round, everybody. */
 export function playersOf(room: LiveRoom, round: Round | null): Seat[] {
   return [...room.seats.values()].filter((seat) => round === null || tookPart(round, seat))
+}
+
+/** Whether simulated students play this round, or before the first one are in the room. */
+function hasPretenders(room: LiveRoom, round: Round | null): boolean {
+  return playersOf(room, round).some(({ pretend }) => pretend)
 }
 
 function countReached(room: LiveRoom, round: Round | null): number {

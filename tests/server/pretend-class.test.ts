@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { SKILLS } from '../../server/live/pretend/pretend-mind.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
 import { disk, eachTestHasAServer, server } from './support/each-test.ts'
-import { aStudent, ask, aTeacher, mustAsk, until } from './support/people.ts'
+import { aBoard, aStudent, ask, aTeacher, mustAsk, startRound, until } from './support/people.ts'
 
 eachTestHasAServer({ ownDisk: true })
 
@@ -30,6 +30,21 @@ describe('a pretend class', () => {
     await expectSameAfterRestart(server, teacher, [])
     await mustAsk(teacher.client, 'pretend:seat', message)
     await until('all are here', () => teacher.view().seats.length === SKILLS.length)
+  })
+
+  test('[PC6] the class and the board see its mark beside a round that it plays, not beside one that was over before it came', async () => {
+    const teacher = await aTeacher(server)
+    const board = await aBoard(server, teacher)
+    const ada = await aStudent(server, teacher.code, 'Ada')
+    const { roomId, client } = teacher
+    const roundId = await startRound(server, teacher)
+    await mustAsk(client, 'round:end', { roomId, roundId })
+    await mustAsk(client, 'pretend:seat', { roomId, seated: true })
+    await until('the board has their names', () => board().names.length === SKILLS.length + 1)
+    expect([board().room.pretend, ada.view().room.pretend]).toEqual([false, false])
+    await startRound(server, teacher)
+    await until('the board has the round', () => board().round?.number === 2)
+    expect([board().room.pretend, ada.view().room.pretend]).toEqual([true, true])
   })
 
   test('[PC3] a class that could not be sent home for good is said to be there, and is gone when asked again', async () => {
