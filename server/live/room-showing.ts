@@ -1,4 +1,4 @@
-/** What a teacher shows to the class. Not on record: after a restart the teacher shows it again. */
+/** What a teacher shows to the class. Not on record: after a restart the desk that showed it says it again. */
 
 import { goesOnWith } from '../../engine/wire/goes-on-with.ts'
 import type { Showing, ShowingAt, Shown } from '../../engine/wire/shown.ts'

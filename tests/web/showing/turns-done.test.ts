@@ -45,7 +45,7 @@ test.each([
 
 test('[SW10] a demonstration and its slider say the same number, and the slider still stops at every re-hold', () => {
   const shown = { kind: 'cube', title: '', baseColour: 'white', start: START, turns: [...NAMES] } as const
-  const keys = createElement(PlayKeys, { at: 5, nTurns: NAMES.length, onGo: () => {} })
+  const keys = createElement(PlayKeys, { at: 5, turns: NAMES, onGo: () => {} })
   const page = renderToStaticMarkup(
     createElement(CubeFace, { shown, at: { at: 5, chosen: 0, pointer: null }, marks: 'plain' }, keys),
   )

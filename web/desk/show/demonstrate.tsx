@@ -157,7 +157,7 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
     <main className={styles.demonstrate}>
       {controls}
       <CubeFace shown={shown} at={at} marks="plain" onPoint={point}>
-        <PlayKeys at={done} nTurns={turns.length} onGo={setGone} />
+        <PlayKeys turns={shown.turns} at={done} onGo={setGone} />
       </CubeFace>
     </main>
   )

@@ -132,7 +132,7 @@ function Ribbons({ view, review, acts }: { view: DeskView; review: ReviewView; a
         </div>
         {shown !== null && (
           <ReviewFace shown={shown} at={within} marks="plain" onChoose={choose}>
-            <PlayKeys at={within.at} nTurns={nTurns} onGo={go} />
+            <PlayKeys turns={ways[chosen]?.turns ?? []} at={within.at} onGo={go} />
           </ReviewFace>
         )}
       </div>

@@ -14,7 +14,7 @@ import { stickerUnder } from '../../cube/sticker-under.ts'
 import { TurningCube } from '../../cube/turning-cube.tsx'
 import styles from './cube-face.module.css'
 import { ShownRibbon } from './shown-ribbon.tsx'
-import { lastDoneWords, PlayedTurns } from './turns-done.ts'
+import { lastDoneWords } from './turns-done.ts'
 import { useShownCube } from './use-shown-cube.ts'
 
 type CubeFaceProps = {
@@ -60,7 +60,7 @@ export function CubeFace({ shown, at: { at, pointer }, marks, onPoint, children 
         />
       </div>
       <ShownRibbon turns={shown.turns} at={at} />
-      <PlayedTurns value={turns}>{children}</PlayedTurns>
+      {children}
     </div>
   )
 }

@@ -5,6 +5,7 @@
 
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import type { TurnName } from '../../../engine/cube/turns.ts'
 import type { Showing, ShowingAt } from '../../../engine/wire/shown.ts'
 import type { MarkStyle } from '../../cube/sticker-colours.ts'
 import { Button } from '../../ui/button.tsx'
@@ -27,8 +28,8 @@ export function FollowShowing({ showing, marks, onHide }: FollowShowingProps) {
   const isOwn = own !== null && own.version === version
   const at = isOwn ? own.at : showing.at
   const go = (next: Partial<ShowingAt>) => setOwn({ version, at: { ...at, ...next } })
-  const nTurns = shown.kind === 'cube' ? shown.turns.length : (shown.ways[at.chosen]?.turns.length ?? 0)
-  const keys = <PlayKeys at={Math.min(at.at, nTurns)} nTurns={nTurns} onGo={(next) => go({ at: next })} />
+  const turns = shown.kind === 'cube' ? shown.turns : (shown.ways[at.chosen]?.turns ?? NO_TURNS)
+  const keys = <PlayKeys turns={turns} at={Math.min(at.at, turns.length)} onGo={(next) => go({ at: next })} />
   return (
     <main className={styles.follow} aria-label={t('showing:follow.title')}>
       <div className={styles.bar}>
@@ -57,3 +58,5 @@ export function FollowShowing({ showing, marks, onHide }: FollowShowingProps) {
     </main>
   )
 }
+
+const NO_TURNS: readonly TurnName[] = []

@@ -1,25 +1,28 @@
 /** Step back, play, step on, and a slider over all turns. The same for a demonstration and for a review. */
 
-import { useContext, useEffect, useId, useRef, useState } from 'react'
+import { useEffect, useId, useMemo, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import { type TurnName, turnOf } from '../../../engine/cube/turns.ts'
 import { Button } from '../../ui/button.tsx'
 import styles from './play-keys.module.css'
-import { lastDoneWords, PlayedTurns } from './turns-done.ts'
+import { lastDoneWords } from './turns-done.ts'
 
 type PlayKeysProps = {
-  /** Entries of the row that are done, and how many there are: re-holds are stepped through like turns. */
+  /** The row that is played. */
+  readonly turns: readonly TurnName[]
+  /** Entries of it that are done: re-holds are stepped through like turns. */
   readonly at: number
-  readonly nTurns: number
   readonly onGo: (at: number) => void
 }
 
 /** Slow enough to be followed by eye and by hand. */
 const TURN_EVERY_MS = 900
 
-export function PlayKeys({ at, nTurns, onGo }: PlayKeysProps) {
+export function PlayKeys({ turns, at, onGo }: PlayKeysProps) {
   const { t } = useTranslation()
   const id = useId()
-  const turns = useContext(PlayedTurns)
+  const nTurns = turns.length
+  const row = useMemo(() => turns.map(turnOf), [turns])
   const [plays, setPlays] = useState(false)
   const isAtEnd = at >= nTurns
   // Whoever draws these keys may do so more often than a turn takes: the timer must not begin anew each time.
@@ -66,7 +69,7 @@ export function PlayKeys({ at, nTurns, onGo }: PlayKeysProps) {
         max={nTurns}
         value={at}
         className={styles.scrub}
-        aria-valuetext={turns === null ? undefined : lastDoneWords(t, turns, at)}
+        aria-valuetext={lastDoneWords(t, row, at)}
         onChange={(event) => go(Number(event.currentTarget.value))}
       />
     </div>

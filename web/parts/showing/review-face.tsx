@@ -18,7 +18,7 @@ import { MomentHead } from './moment-head.tsx'
 import { noteAt, readReview } from './read-ways.ts'
 import styles from './review-face.module.css'
 import { ReviewRow } from './review-row.tsx'
-import { nTurnsDone, PlayedTurns, reHoldJustDone, turnsDoneWords } from './turns-done.ts'
+import { nTurnsDone, reHoldJustDone, turnsDoneWords } from './turns-done.ts'
 import { ownerWords } from './way-words.ts'
 
 type ReviewFaceProps = {
@@ -140,7 +140,7 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
           <span className={styles.mark} style={{ insetInlineStart: namesWidth + place * square }} aria-hidden="true" />
         </div>
       </section>
-      <PlayedTurns value={row.turns}>{children}</PlayedTurns>
+      {children}
     </div>
   )
 }

@@ -4,13 +4,9 @@
  */
 
 import type { TFunction } from 'i18next'
-import { createContext } from 'react'
 import { countOuterBlockTurns } from '../../../engine/cube/outer-block-turns.ts'
 import { type Turn, turnKind } from '../../../engine/cube/turns.ts'
 import { turnWords } from '../turn-words.ts'
-
-/** The turns that are played, for the keys beneath them; null where nobody says. */
-export const PlayedTurns = createContext<readonly Turn[] | null>(null)
 
 /** @param at entries of the row that are done @returns counted turns among them: squares of the ribbon */
 export function nTurnsDone(turns: readonly Turn[], at: number): number {
