@@ -42,6 +42,11 @@ test('[CL15] a take-home week: a round on the first day, another on the third, r
   await expect(first.roundAtHome(2)).toContainText(/Goal reached in \d+ turns/)
   await first.roundAtHome(3).getByRole('button').tap()
   await expect(first.page.getByRole('button', { name: /The cube on this screen/ })).toBeVisible()
+  // It was picked, and no turn was made there: the page knows it when the server is started again.
+  await classroom.killAndRestart()
+  await expect(first.page.getByText(/^No connection/).first()).toBeVisible()
+  await expect(first.page.getByText(/^No connection/)).toHaveCount(0)
+  await expect(first.page.getByRole('button', { name: /The cube on this screen/ })).toBeVisible()
   await first.page.goBack()
   await expect(first.page.getByRole('heading', { name: 'Your rounds' })).toBeVisible()
   // A clock that runs for days says so.

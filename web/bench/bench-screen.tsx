@@ -29,8 +29,8 @@ import { WriteRound } from './write-round.tsx'
 export function BenchScreen(props: BenchScreenProps) {
   const { live, acts, onLeave, serverNowMs, delayMs } = props
   const [liked, change] = useBenchSettings()
-  const playAgain = useCallback((round: string) => void acts.chooseRound(round as RoundId), [acts])
-  const [own, onChoose] = useOwnChoices(live.view, playAgain)
+  const askForRound = useCallback((round: string) => void acts.chooseRound(round as RoundId), [acts])
+  const [own, onChoose] = useOwnChoices(live, askForRound)
   const best = useOwnBest(live.view, live.mine)
   const [choosingLook, setChoosingLook] = useState(false)
   const openLook = useCallback(() => setChoosingLook(true), [])

@@ -1,9 +1,9 @@
 /** What a child has chosen for the round: which of the rounds at home, which cube, and whether the real one is ready. */
 
-import { useCallback } from 'react'
+import { useCallback, useEffect } from 'react'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { BenchView } from '../../engine/wire/views.ts'
-import type { LocalTry } from '../live/bench-live.ts'
+import type { BenchLive, LocalTry } from '../live/bench-live.ts'
 import { useKept } from './kept-value.ts'
 import { usePickedRound } from './picked-round.ts'
 
@@ -17,16 +17,20 @@ export type OwnChoices = {
 }
 
 /**
- * @param view null before there is any
- * @param onComeBack called with a round to which Back or Forward of the browser has led
+ * @param askForRound called with the picked round where the server is at another one: Back or Forward of the browser has led
+ *   there, or the server was started again and knows of rounds with turns only
  * @returns the choices for its round, and what changes some of them
  */
 export function useOwnChoices(
-  view: BenchView | null,
-  onComeBack: (round: string) => void,
+  { view, status }: Pick<BenchLive, 'view' | 'status'>,
+  askForRound: (round: string) => void,
 ): readonly [OwnChoices, (change: Partial<OwnChoices>) => void] {
   const seat = view?.me.seatId ?? ''
-  const [pickedRound, pickRound] = usePickedRound(seat, onComeBack)
+  const [pickedRound, pickRound] = usePickedRound(seat)
+  const isElsewhere = status === 'seated' && view !== null && isAtAnother(view, pickedRound)
+  useEffect(() => {
+    if (isElsewhere && pickedRound !== null) askForRound(pickedRound)
+  }, [isElsewhere, pickedRound, askForRound])
   const [hand, keepHand] = useKept('hand', `${seat}.${view?.round?.id ?? ''}`, readHand)
   const change = useCallback(
     ({ pickedRound: picked, ...other }: Partial<OwnChoices>) => {
@@ -36,6 +40,10 @@ export function useOwnChoices(
     [hand, keepHand, pickRound],
   )
   return [{ pickedRound, ...hand }, change]
+}
+
+function isAtAnother({ round, rounds }: BenchView, picked: string | null): boolean {
+  return picked !== round?.id && rounds.some(({ id }) => id === picked)
 }
 
 /** @returns which cube this child plays the round with; null while it is open to choose */

@@ -13,24 +13,14 @@ export function pickedOnEntry(state: unknown, seat: string): string | null {
   return whose === seat && typeof round === 'string' ? round : null
 }
 
-/**
- * @param onComeBack called with the round to which Back or Forward has led, for the server may be at another one by now
- * @returns the round that is picked, and what picks one, or with null opens the list again
- */
-export function usePickedRound(
-  seat: string,
-  onComeBack: (round: string) => void,
-): readonly [string | null, (picked: string | null) => void] {
+/** @returns the round that is picked, and what picks one, or with null opens the list again */
+export function usePickedRound(seat: string): readonly [string | null, (picked: string | null) => void] {
   const [entry, setEntry] = useState<unknown>(() => history.state)
   useEffect(() => {
-    const onLeaf = ({ state }: PopStateEvent) => {
-      setEntry(state)
-      const picked = pickedOnEntry(state, seat)
-      if (picked !== null) onComeBack(picked)
-    }
+    const onLeaf = ({ state }: PopStateEvent) => setEntry(state)
     window.addEventListener('popstate', onLeaf)
     return () => window.removeEventListener('popstate', onLeaf)
-  }, [seat, onComeBack])
+  }, [])
   const pick = useCallback(
     (round: string | null) => {
       const isOnList = pickedOnEntry(history.state, seat) === null
