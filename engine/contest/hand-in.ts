@@ -7,6 +7,7 @@ import { err, ok, type Result } from '../result.ts'
 import type { ContestRefusal } from './contest-refusal.ts'
 import type { SeatId } from './ids.ts'
 import { playTry } from './play-try.ts'
+import { playerOf } from './players.ts'
 import { anEmptyTry, type HandedIn, type Round } from './round-state.ts'
 import type { Step } from './steps.ts'
 
@@ -49,7 +50,7 @@ export function withHandedIn(round: Round, seatId: SeatId, judged: HandedIn): Ro
 
 /** What the record holds of a try that can have gone on: the last one, or the one that would have come next. Null for others. */
 function stepsOnRecord(round: Round, seatId: SeatId, tryNumber: number): readonly Step[] | null {
-  const current = round.players.get(seatId)?.current ?? anEmptyTry(round.start, 1)
+  const current = playerOf(round, seatId)?.current ?? anEmptyTry(round.start, 1)
   if (tryNumber === current.number) return current.steps
   const mayFollow = round.settings.tries === 'many' && tryNumber > current.number
   return mayFollow ? [] : null

@@ -9,6 +9,7 @@ import { err, ok, type Result } from '../result.ts'
 import type { ContestRefusal } from './contest-refusal.ts'
 import type { SeatId } from './ids.ts'
 import { NUDGES_MAX } from './limits.ts'
+import { playerOf } from './players.ts'
 import type { Round } from './round-state.ts'
 
 /** The sentences, by their keys; the words are in the language catalogues. */
@@ -56,7 +57,7 @@ export function giveNudge(
   if (phase !== 'running' && phase !== 'paused') return err({ code: 'contest/wrong-phase', phase })
   const before = round.nudges.get(seatId) ?? []
   if (before.length >= NUDGES_MAX) return err({ code: 'contest/too-many-nudges', max: NUDGES_MAX })
-  const current = round.players.get(seatId)?.current
+  const current = playerOf(round, seatId)?.current
   const given = { nudge, tryNumber: current?.number ?? 1, afterSteps: current?.steps.length ?? 0, atMs }
   return ok({ round: withNudge(round, seatId, given), given })
 }

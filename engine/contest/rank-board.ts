@@ -9,6 +9,7 @@
 import { stageProgress } from '../method/goals.ts'
 import type { HintLevel } from '../method/way/hint-level.ts'
 import type { SeatId } from './ids.ts'
+import { playerOf } from './players.ts'
 import type { Reached, Round } from './round-state.ts'
 
 /** What the board shows of one student. Holds nothing that a student may not know of another. */
@@ -68,7 +69,7 @@ export function rankBoard(lanes: readonly Lane[], phase: 'running' | 'ended'): R
 
 /** The lane of one seat in a round; a student who has not turned yet has an empty one. */
 export function laneOf(round: Round, seat: { id: SeatId; name: string; late: boolean }): Lane {
-  const player = round.players.get(seat.id)
+  const player = playerOf(round, seat.id)
   if (player === undefined) {
     return {
       seatId: seat.id,
@@ -97,7 +98,7 @@ export function laneOf(round: Round, seat: { id: SeatId; name: string; late: boo
 }
 
 function notesOf(round: Round, seatId: SeatId): LaneNotes | null {
-  const player = round.players.get(seatId)
+  const player = playerOf(round, seatId)
   const counted = player?.best ?? player?.current
   const levels = counted?.hints.map(({ level }) => level) ?? []
   const notes: LaneNotes = {

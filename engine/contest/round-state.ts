@@ -93,7 +93,8 @@ export type Round = {
   readonly clock: RoundClock
   /** The moment at which the signal fell, which no later pause moves; null before the teacher's press. Who joined later is late. */
   readonly signalAtMs: number | null
-  readonly players: ReadonlyMap<SeatId, Player>
+  /** In the order of their first message of turns; see players.ts. */
+  readonly players: readonly Player[]
   /** What the teacher has sent to each student in this round, the first one first. */
   readonly nudges: ReadonlyMap<SeatId, readonly GivenNudge[]>
   /** What came in after the end, the best of each student. */
@@ -106,7 +107,7 @@ export function aNewRound(parts: { id: RoundId; number: number; settings: RoundS
     ...parts,
     clock: { phase: 'ready' },
     signalAtMs: null,
-    players: new Map(),
+    players: [],
     nudges: new Map(),
     handedIn: new Map(),
   }

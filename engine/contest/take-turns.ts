@@ -12,6 +12,7 @@ import type { ContestRefusal } from './contest-refusal.ts'
 import type { SeatId } from './ids.ts'
 import { TRIES_MAX } from './limits.ts'
 import { playTry } from './play-try.ts'
+import { playerOf, withPlayer } from './players.ts'
 import { playedMs } from './round-clock.ts'
 import {
   anEmptyTry,
@@ -66,7 +67,7 @@ export type TurnsAnswer = {
  */
 export function takeTurns(round: Round, event: TurnsSent): Result<TurnsTaken, ContestRefusal> {
   const { clock } = round
-  const known = answerIfKnown(round.players.get(event.seatId), event)
+  const known = answerIfKnown(playerOf(round, event.seatId), event)
   if (known !== null) return ok({ round, fresh: null, answer: known })
 
   if (clock.phase === 'ready') return err({ code: 'contest/not-started' })
@@ -93,7 +94,8 @@ export function playSteps(
   round: Round,
   event: TurnsSent & { readonly momentMs: number },
 ): Result<TurnsTaken, ContestRefusal> {
-  const player = round.players.get(event.seatId) ?? aNewPlayer(round, event)
+  const known = playerOf(round, event.seatId)
+  const player = known ?? aNewPlayer(round, event)
   const open = tryFor(round, player, event)
   if (!open.ok) return open
   const held = open.value.steps.length
@@ -109,7 +111,7 @@ export function playSteps(
     how: { kept: keptBefore || event.how.kept, written: writtenBefore || event.how.written },
   }
   const isNextTry = player.current.number !== next.number
-  const opensTry = isNextTry || !round.players.has(event.seatId)
+  const opensTry = isNextTry || known === undefined
   const after: Player = {
     ...player,
     current: next,
@@ -124,7 +126,7 @@ export function playSteps(
   }
   const kept = next.steps.slice(held)
   return ok({
-    round: { ...round, players: new Map(round.players).set(event.seatId, after) },
+    round: { ...round, players: withPlayer(round.players, after) },
     fresh: kept.length === 0 && !opensTry ? null : { tryNumber: next.number, from: held, steps: kept, opensTry },
     answer: { tryNumber: next.number, held: next.steps.length, reached: next.reached },
   })

@@ -270,6 +270,8 @@ export type DeskView = {
   readonly knocks: readonly KnockView[]
   readonly cells: readonly WallCell[]
   readonly showing: Showing | null
+  /** What was shown and stopped here since the server was started, counted; 0: what was shown before, it has forgotten. */
+  readonly nShowings: number
   /** The setup of a round for real cubes; `none` where so many stages leave none; null otherwise, and while it is searched for. */
   readonly setup: { readonly kind: 'turns'; readonly turns: readonly TurnName[] } | { readonly kind: 'none' } | null
   /** Settings of the next round. */

@@ -4,6 +4,7 @@
  */
 
 import type { RoundId } from '../../engine/contest/ids.ts'
+import { playerOf } from '../../engine/contest/players.ts'
 import { compareBestTries } from '../../engine/contest/rank-board.ts'
 import type { Round } from '../../engine/contest/round-state.ts'
 import { turnName } from '../../engine/cube/turns.ts'
@@ -35,7 +36,7 @@ export async function reviewFor(
 function reviewOf(room: LiveRoom, round: Round, guide: Guide | null): ReviewView {
   const solutions = playersOf(room, round).flatMap((seat) => {
     const solution = solutionOf(round, seat)
-    return solution === null ? [] : { solution, progress: round.players.get(seat.id)?.bestProgress ?? 0 }
+    return solution === null ? [] : { solution, progress: playerOf(round, seat.id)?.bestProgress ?? 0 }
   })
   return {
     round: roundView(round),
@@ -47,7 +48,7 @@ function reviewOf(room: LiveRoom, round: Round, guide: Guide | null): ReviewView
 
 /** The best try; without one what was handed in after the end, else the try under way. Null for who never turned. */
 function solutionOf(round: Round, seat: Seat): SolutionView | null {
-  const player = round.players.get(seat.id)
+  const player = playerOf(round, seat.id)
   const handedIn = round.handedIn.get(seat.id)
   const known = { seatId: seat.id, name: seat.name, nNudges: round.nudges.get(seat.id)?.length ?? 0 }
   const best = player?.best ?? null

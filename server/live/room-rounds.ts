@@ -7,6 +7,7 @@ import type { ClockEvent } from '../../engine/contest/change-clock.ts'
 import type { TryHandedIn } from '../../engine/contest/hand-in.ts'
 import type { RoomId, RoundId, SeatId } from '../../engine/contest/ids.ts'
 import type { Nudge } from '../../engine/contest/nudges.ts'
+import { playerOf } from '../../engine/contest/players.ts'
 import type { RoundSettings } from '../../engine/contest/round-settings.ts'
 import type { Reached, Round } from '../../engine/contest/round-state.ts'
 import type { TurnsAnswer } from '../../engine/contest/take-turns.ts'
@@ -87,9 +88,9 @@ export class RoomRounds {
 
   /** @returns the round in which this seat has made its last step; null before the first */
   playedLastBy(seatId: SeatId): Round | null {
-    const atMs = (round: Round) => round.players.get(seatId)?.lastStepAtMs ?? 0
+    const atMs = (round: Round) => playerOf(round, seatId)?.lastStepAtMs ?? 0
     const last = [...this.all].sort((a, b) => atMs(b) - atMs(a))[0]
-    return last?.players.has(seatId) ? last : null
+    return last !== undefined && playerOf(last, seatId) !== undefined ? last : null
   }
 
   /** Are the rounds that are held the first of these? Their pace and their clock aside, which a take-home room sets. */

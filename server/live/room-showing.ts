@@ -11,6 +11,11 @@ export class RoomShowing {
     return this.#showing
   }
 
+  /** Showings so far, and their ends, since the server was started. */
+  get count(): number {
+    return this.#version
+  }
+
   show(shown: Shown | null, at: ShowingAt): void {
     const isAnother = shown === null || this.#showing === null || !goesOnWith(this.#showing.shown, shown)
     if (isAnother) this.#version++

@@ -3,6 +3,7 @@
  * field, so that nothing leaves by being part of something else.
  */
 
+import { playerOf } from '../../engine/contest/players.ts'
 import { type Lane, laneOf } from '../../engine/contest/rank-board.ts'
 import type { Player, Round } from '../../engine/contest/round-state.ts'
 import { stepName } from '../../engine/contest/steps.ts'
@@ -30,7 +31,7 @@ import { tookPart } from './took-part.ts'
 
 export function benchViewFor(room: LiveRoom, seat: Seat): BenchView {
   const round = room.roundOf(seat)
-  const player = round?.players.get(seat.id)
+  const player = round === null ? undefined : playerOf(round, seat.id)
   return {
     kind: 'bench',
     room: {
@@ -118,6 +119,7 @@ export function deskViewFor(room: LiveRoom, addresses: readonly string[], saving
     ways: guide?.ways ?? null,
     setup: round === null ? null : room.setupOf(round),
     showing: room.showing.now,
+    nShowings: room.showing.count,
     savingPaused: !saving,
   }
 }
@@ -143,7 +145,7 @@ export function deskTickFor(room: LiveRoom, tick: Tick, seatIds: Iterable<Seat['
 
 /** A student's cube and what its signs are computed from. For the desk alone. */
 function wallCell(round: Round | null, seat: Seat): WallCell {
-  const player = round?.players.get(seat.id)
+  const player = round === null ? undefined : playerOf(round, seat.id)
   const known = { seatId: seat.id, delayMs: seat.delayMs }
   if (player === undefined) {
     const nothing = { stickers: null, lastStepMs: 0, lastGainMs: 0, brokeMs: null, nStepsBroken: 0, nSteps: 0 }
@@ -164,7 +166,7 @@ function wallCell(round: Round | null, seat: Seat): WallCell {
 
 /** What one student has turned in the try under way, for the desk alone. */
 export function tryLookFor(round: Round, seat: Seat): TryLook {
-  const player = round.players.get(seat.id)
+  const player = playerOf(round, seat.id)
   return {
     seatId: seat.id,
     tryNumber: player?.current.number ?? 1,
@@ -216,8 +218,8 @@ function hasPretenders(room: LiveRoom, round: Round | null): boolean {
 
 function countReached(room: LiveRoom, round: Round | null): number {
   let nReached = 0
-  for (const [seatId, player] of round?.players ?? []) {
-    if (player.best !== null && room.seats.has(seatId)) nReached++
+  for (const { seatId, best } of round?.players ?? []) {
+    if (best !== null && room.seats.has(seatId)) nReached++
   }
   return nReached
 }
@@ -226,8 +228,9 @@ function isReady(room: LiveRoom, seat: Seat): boolean {
   return seat.readyFor !== null && seat.readyFor === room.round?.id
 }
 
-function roundForStudent({ id, number, settings, clock, players }: Round, seat: Seat): RoundInList {
-  return { id, number, settings, phase: clock.phase, bestTurns: players.get(seat.id)?.best?.turns ?? null }
+function roundForStudent(round: Round, seat: Seat): RoundInList {
+  const { id, number, settings, clock } = round
+  return { id, number, settings, phase: clock.phase, bestTurns: playerOf(round, seat.id)?.best?.turns ?? null }
 }
 
 function setupForStudent(setup: RoundSetup | null): Pick<BenchView, 'setup' | 'noSetup'> {

@@ -3,6 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { playTry } from '../../../engine/contest/play-try.ts'
+import { playerOf } from '../../../engine/contest/players.ts'
 import { laneOf } from '../../../engine/contest/rank-board.ts'
 import type { RoundSettings } from '../../../engine/contest/round-settings.ts'
 import { anEmptyTry, type Round } from '../../../engine/contest/round-state.ts'
@@ -15,7 +16,7 @@ import { ADA, aRound, BO, clocked, SOLUTION, sent, taken } from './a-round.ts'
 
 const WITH_HINTS: Partial<RoundSettings> = { hints: 3, hintCost: 2 }
 const adaIn = (round: Round) => {
-  const player = round.players.get(ADA)
+  const player = playerOf(round, ADA)
   if (player === undefined) throw new Error('Ada has turned')
   return player
 }
@@ -220,7 +221,7 @@ describe('where each plays alone', () => {
       sent(SOLUTION, { atMs: 1_000 }),
       sent(SOLUTION, { seatId: BO, atMs: 50_000 }),
     )
-    for (const player of round.players.values()) {
+    for (const player of round.players) {
       expect(player.best?.momentMs).toBe(0)
       expect([player.lastStepMomentMs, player.lastGainMomentMs]).toEqual([0, 0])
     }

@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { changeClock } from '../../../engine/contest/change-clock.ts'
 import { TRIES_MAX, TRY_STEPS_MAX } from '../../../engine/contest/limits.ts'
+import { playerOf } from '../../../engine/contest/players.ts'
 import type { Round } from '../../../engine/contest/round-state.ts'
 import type { StepName } from '../../../engine/contest/steps.ts'
 import { takeTurns } from '../../../engine/contest/take-turns.ts'
@@ -29,7 +30,7 @@ describe('counting', () => {
     [['x', 'take-back', 'U'], 1],
   ])('[TU6] %j counts %i turns', (steps, turns) => {
     const round = taken(aRound(), sent(steps))
-    expect(round.players.get(ADA)?.current.turns).toBe(turns)
+    expect(playerOf(round, ADA)?.current.turns).toBe(turns)
   })
 
   test('[TU7] the goal ends the try at the step that reaches it; what was sent behind it is left off and not counted', () => {
@@ -56,12 +57,12 @@ describe('counting', () => {
       sent(SOLUTION, { tryNumber: 2, atMs: 5_000 }),
       sent(long, { tryNumber: 3, atMs: 6_000 }),
     )
-    expect(round.players.get(ADA)?.best).toMatchObject({ turns: 6, momentMs: 5_000, tryNumber: 2 })
+    expect(playerOf(round, ADA)?.best).toMatchObject({ turns: 6, momentMs: 5_000, tryNumber: 2 })
   })
 
   test('[TU8] of two tries with equally many turns the earlier one stays', () => {
     const round = taken(aRound(), sent(SOLUTION), sent(SOLUTION, { tryNumber: 2, atMs: 5_000 }))
-    expect(round.players.get(ADA)?.best).toMatchObject({ momentMs: 1_000, tryNumber: 1 })
+    expect(playerOf(round, ADA)?.best).toMatchObject({ momentMs: 1_000, tryNumber: 1 })
   })
 })
 
@@ -122,7 +123,7 @@ describe('what is refused', () => {
     expect(codeOf(before, sent(['U', 'take-back', 'take-back', 'take-back'], { from: 1 }))).toBe(
       'contest/nothing-to-take-back',
     )
-    expect(before.players.get(ADA)?.current.steps.length).toBe(1)
+    expect(playerOf(before, ADA)?.current.steps.length).toBe(1)
   })
 
   test('[TU1] what is on record already is answered even after the end', () => {
@@ -159,8 +160,8 @@ describe('sending again', () => {
         }
         const alone = takeTurns(aRound(), sent(steps))
         if (!alone.ok) throw new Error(alone.error.code)
-        const kept = round.players.get(ADA)?.current
-        const expected = alone.value.round.players.get(ADA)?.current
+        const kept = playerOf(round, ADA)?.current
+        const expected = playerOf(alone.value.round, ADA)?.current
         expect(kept?.steps).toEqual(expected?.steps)
         expect(kept?.turns).toBe(expected?.turns)
         expect([...(kept?.position ?? [])]).toEqual([...(expected?.position ?? [])])
@@ -203,6 +204,6 @@ describe('sending again', () => {
   test('[TU5] what one student sends changes no other player', () => {
     const round = taken(aRound(), sent(['R']), sent(['U', 'F'], { seatId: BO }))
     const after = taken(round, sent(['L'], { from: 1 }))
-    expect(after.players.get(BO)).toBe(round.players.get(BO))
+    expect(playerOf(after, BO)).toBe(playerOf(round, BO))
   })
 })

@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { RoundId } from '../../../engine/contest/ids.ts'
 import { MESSAGE_STEPS_MAX } from '../../../engine/contest/limits.ts'
+import { playerOf } from '../../../engine/contest/players.ts'
 import type { Reached, Round } from '../../../engine/contest/round-state.ts'
 import { type Step, stepName, stepOf, TAKE_BACK } from '../../../engine/contest/steps.ts'
 import { takeTurns } from '../../../engine/contest/take-turns.ts'
@@ -45,7 +46,7 @@ function aServerSide() {
       return taken.ok ? taken.value.answer : null
     },
     view(): TryView | null {
-      const player = round.players.get(ADA)
+      const player = playerOf(round, ADA)
       if (player === undefined) return null
       return {
         number: player.current.number,
@@ -54,7 +55,7 @@ function aServerSide() {
         best: player.best,
       }
     },
-    allSteps: () => round.players.get(ADA)?.current.steps ?? [],
+    allSteps: () => playerOf(round, ADA)?.current.steps ?? [],
   }
 }
 
