@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest'
 import type { ShowingAt, Shown } from '../../engine/wire/shown.ts'
 import { expectSameAfterRestart } from './support/after-restart.ts'
-import { eachTestHasAServer, server } from './support/each-test.ts'
+import { eachTestHasAServer, restartServer, server } from './support/each-test.ts'
 import {
   aBoard,
   aReturningStudent,
@@ -150,5 +150,19 @@ describe('a showing', () => {
     const { teacher, ada } = await aClass()
     await show(teacher, CUBE)
     await expectSameAfterRestart(server, teacher, [ada.token])
+  })
+
+  test('[SW11] the desk can tell what was stopped from what the server has forgotten', async () => {
+    const { teacher } = await aClass()
+    expect(teacher.view()).toMatchObject({ showing: null, nShowings: 0 })
+    await show(teacher, CUBE)
+    await show(teacher, null)
+    await until('it has ended', () => teacher.view().nShowings > 0)
+    expect(teacher.view().showing).toBeNull()
+    await restartServer()
+    const desk = connect(server, { cookie: teacher.cookie })
+    await mustAsk(desk, 'desk:enter', {})
+    const { desk: view } = await mustAsk(desk, 'room:watch', { roomId: teacher.roomId })
+    expect(view).toMatchObject({ showing: null, nShowings: 0 })
   })
 })

@@ -75,7 +75,8 @@ export function DeskHomeScreen({ place, placeKey, home, shelf, nowMs, refusal, a
           openKey={placeKey}
           onOpen={places.goTo}
           onChangeOpen={places.put}
-          onLeave={(kept) => places.leaveTo({ kind: 'plans' }, { asks: !kept })}
+          onLeave={() => places.leaveTo({ kind: 'plans' })}
+          onKept={(kept) => places.leaveKept(place, kept, { kind: 'plans' })}
           onKeep={acts.keepPlan}
           onRemove={(planId) => void acts.removePlan(planId)}
           onUse={(plan) => void acts.followPlan(plan)}
@@ -87,8 +88,8 @@ export function DeskHomeScreen({ place, placeKey, home, shelf, nowMs, refusal, a
           open={place.kind === 'class' ? place : null}
           openKey={placeKey}
           onOpen={places.goTo}
-          onChangeOpen={places.put}
-          onLeave={(kept) => places.leaveTo({ kind: 'classes' }, { asks: !kept })}
+          onLeave={(asks) => places.leaveTo({ kind: 'classes' }, { asks })}
+          onKept={(kept) => places.leaveKept(place, kept, { kind: 'classes' })}
           onKeep={acts.keepRoster}
           onRemove={(rosterId) => void acts.removeRoster(rosterId)}
         />

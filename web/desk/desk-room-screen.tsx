@@ -77,10 +77,23 @@ export function DeskRoomScreen({ place, view, shelf, nowMs, refusal, acts }: Des
       )}
     </>
   )
+  const refused = (
+    <Notice>
+      {refusal !== null && (
+        <>
+          {refusalWords(t, refusal)}
+          <Button look="quiet" onClick={acts.dismiss}>
+            {t('desk:room.dismiss')}
+          </Button>
+        </>
+      )}
+    </Notice>
+  )
   if (place.kind !== 'room') {
     return (
       <div className={styles.tool}>
         <Knocks knocks={view.knocks} onAnswer={acts.answerKnock} />
+        {refused}
         {place.kind === 'demonstrate' ? (
           <Demonstrate view={view} acts={acts} given={given} onBack={back} />
         ) : (
@@ -118,16 +131,7 @@ export function DeskRoomScreen({ place, view, shelf, nowMs, refusal, acts }: Des
       )}
       {isTakeHome && <TakeHomeRounds view={view} onLookAt={(id: RoundId) => acts.lookAtRound(id)} />}
       <Notice>{view.savingPaused && t('desk:room.savingPaused')}</Notice>
-      <Notice>
-        {refusal !== null && (
-          <>
-            {refusalWords(t, refusal)}
-            <Button look="quiet" onClick={acts.dismiss}>
-              {t('desk:room.dismiss')}
-            </Button>
-          </>
-        )}
-      </Notice>
+      {refused}
       <Notice>
         {view.showing !== null && (
           <>

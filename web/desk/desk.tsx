@@ -19,9 +19,6 @@ import { SignedOut } from './signed-out.tsx'
 const roomActs: RoomActs = {
   ...deskActs,
   leaveRoom: () => places.leaveTo(ROOMS),
-  closeRoom: async () => {
-    if (await deskActs.closeRoom()) places.leaveTo(ROOMS)
-  },
   newTakeHome,
 }
 
@@ -66,13 +63,13 @@ export default function Desk() {
   }, [roomId])
 
   const isHere = roomId !== null && view?.room.id === roomId
-  // Closed in another tab, or long ago: there is nothing more to do there.
-  const isClosed = isHere && view.room.closed
+  // Closed here, in another tab, or long ago: there is nothing more to do there, on whichever of its pages the desk is.
+  const closed = isHere && view.room.closed ? place : null
   const isGone = roomId !== null && gone === roomId
   useEffect(() => {
-    if (isClosed) places.leaveTo(ROOMS)
+    if (closed !== null) places.leaveTo(ROOMS)
     if (isGone) places.put(ROOMS)
-  }, [isClosed, isGone])
+  }, [closed, isGone])
 
   if (status === 'signed-out') return <SignedOut reason={null} />
   return (

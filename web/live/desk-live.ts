@@ -112,7 +112,7 @@ export const deskActs = {
   async openTakeHome(wish: TakeHomeWish): Promise<OpenedTakeHome> {
     const opened = await openTakeHome(wish)
     // The server has begun to tell of the new room.
-    if ('refusal' in opened) lookAgain()
+    if ('refusal' in opened) tellMeOfMine()
     return opened
   },
 
@@ -144,11 +144,8 @@ export const deskActs = {
 
   lock: (locked: boolean) => inRoom((roomId) => say('room:lock', { roomId, locked })),
 
-  /** @returns whether the watched room is closed */
-  async closeRoom(): Promise<boolean> {
-    const roomId = useDesk.getState().view?.room.id
-    return roomId !== undefined && (await say('room:close', { roomId }))
-  },
+  /** Closes the watched room; its next view says so. */
+  closeRoom: () => inRoom((roomId) => say('room:close', { roomId })),
 
   setEntry: (entry: RoomEntry) =>
     inRoom((roomId, view) => {
@@ -248,6 +245,12 @@ const lookAgain = keepTrying(async () => {
   else if (socket.connected) return pauseAfter(answer.error)
   return null
 })
+
+/** Has the server tell of what this desk looks at: a room, or at its first pages all of them. */
+function tellMeOfMine(): void {
+  if (watched === null) enter()
+  else lookAgain()
+}
 
 const showing = deskShowing({
   view: () => useDesk.getState().view,

@@ -1,6 +1,7 @@
 /**
  * What this desk shows its class. The server does not keep it: started again, it has forgotten, and the class would look at
- * nothing. So the desk that showed it says it once more when it is back, unless it was stopped there or at another desk.
+ * nothing. So the desk that showed it says it once more when it is back, unless it was stopped there or at another desk: a
+ * server that has stopped a showing counts it, one that has forgotten it counts none.
  */
 
 import type { RoomId } from '../../engine/contest/ids.ts'
@@ -34,20 +35,28 @@ const SHOWING_BEGINS: ShowingAt = { at: 0, chosen: 0, pointer: null }
 /** The showing goes out at most ten times a second, the last of it always. */
 const SHOWING_EVERY_MS = 100
 
+type OwnShowing = {
+  readonly roomId: RoomId
+  readonly shown: Shown
+  readonly at: ShowingAt
+  /** The server has taken it: the class sees it, or did before a restart. */
+  readonly isSeen: boolean
+}
+
 export function deskShowing({ view: viewNow, setView, say }: Parts): DeskShowing {
   /** What this desk shows, in which room; null when it shows nothing. */
-  let own: { readonly roomId: RoomId; readonly shown: Shown; readonly at: ShowingAt } | null = null
+  let own: OwnShowing | null = null
   /** Whole showings on their way: views that come meanwhile may be older. */
   let nOnTheirWay = 0
   /** No view has come since the connection is there. */
   let cameBack = false
   let next: { readonly roomId: RoomId; readonly at: ShowingAt } | null = null
 
-  async function sayWhole(roomId: RoomId, shown: Shown | null, at: ShowingAt): Promise<boolean> {
+  async function sayWhole(roomId: RoomId, shown: Shown | null, at: ShowingAt): Promise<void> {
     nOnTheirWay++
     const granted = await say('show:whole', { roomId, shown, at })
     nOnTheirWay--
-    return granted
+    if (granted && shown !== null && own?.roomId === roomId) own = { ...own, isSeen: true }
   }
 
   function sendAt(roomId: RoomId, at: ShowingAt): void {
@@ -68,16 +77,11 @@ export function deskShowing({ view: viewNow, setView, say }: Parts): DeskShowing
       // What was on its way says how far the last one had gone.
       next = null
       const roomId = view.room.id
-      const before = own
+      const before = own?.roomId === roomId ? own : null
       if (before === null) cameBack = false
-      const isBegun = before !== null && before.roomId === roomId
-      const mine = shown === null ? null : { roomId, shown, at }
-      own = mine
+      own = shown === null ? null : { roomId, shown, at, isSeen: before?.isSeen ?? false }
       setView(shown === null ? { ...view, showing: null } : shows(view, shown, at))
-      void sayWhole(roomId, shown, at).then((granted) => {
-        // What was refused is not shown later; what the class sees already goes on when the connection is back.
-        if (!granted && own === mine && !isBegun) own = null
-      })
+      void sayWhole(roomId, shown, at)
     },
 
     showAt(at) {
@@ -96,15 +100,22 @@ export function deskShowing({ view: viewNow, setView, say }: Parts): DeskShowing
       if (own?.roomId !== view.room.id) return view
       const isFirst = cameBack
       cameBack = false
-      const { showing } = view
-      const isOwn = showing !== null && isSame(showing.shown, own.shown)
-      if (isFirst && (showing === null || (isOwn && !isAsFar(showing, own)))) {
-        const { roomId, shown, at } = own
+      const { showing, nShowings } = view
+      const { roomId, shown, at, isSeen } = own
+      const isOwn = showing !== null && isSame(showing.shown, shown)
+      // Forgotten, or seen by the class as it was when the connection was lost. What never came through is not shown later.
+      if (isFirst && (isOwn ? !isAsFar(showing, own) : showing === null && nShowings === 0 && isSeen)) {
         void sayWhole(roomId, shown, at)
         return shows(view, shown, at)
       }
-      // Stopped, or something else is shown, at another desk.
-      if (!isOwn && nOnTheirWay === 0) own = null
+      if (isOwn) {
+        own = { ...own, isSeen: true }
+        return view
+      }
+      // The view was sent before the server heard of it.
+      if (nOnTheirWay > 0) return shows(view, shown, at)
+      // Refused; or stopped, or something else is shown, at another desk.
+      own = null
       return view
     },
   }

@@ -17,6 +17,7 @@ const PASSING = [
   'delayMs',
   'knocks',
   'showing',
+  'nShowings',
   'addresses',
   'savingPaused',
   'setup',

@@ -185,6 +185,23 @@ test.each<[Note, string]>([
     { ...FACTS, key: 'coach/wrong-layer', turn: turnOf('B'), shouldBe: turnOf('F2') },
     'B turned a different layer, so it took 5 turns more: next time, try F2 there.',
   ],
+  // Origin: drawn tries with turns put in at random; a re-hold or a wide turn before it, and the same letter is another layer.
+  [
+    { ...FACTS, key: 'coach/wrong-layer', turn: turnOf('U'), shouldBe: turnOf('U') },
+    'The hold had changed and U turned a different layer, so it took 5 turns more: next time, keep the hold there.',
+  ],
+  [
+    {
+      ...FACTS,
+      ...CROSS_FACTS,
+      key: 'coach/two-slips',
+      slips: [
+        { kind: 'leftOut', turn: null, shouldBe: turnOf("R'"), atTurn: 4 },
+        { kind: 'instead', turn: turnOf("F'"), shouldBe: turnOf("F'"), atTurn: 5 },
+      ],
+    },
+    'In the sequence F · right trigger · F’ two turns were different, R’ left out and F’ in another hold, so it took 5 turns more: next time, go slowly there.',
+  ],
   [
     { ...FACTS, key: 'coach/too-often', side: 'right', nDone: 3, nAdvised: 2 },
     'The right trigger came 3 times where 2 times was enough, so it took 5 turns more: next time, count along.',

@@ -75,6 +75,19 @@ test.each<[name: 'room:entry' | 'room:use-plan' | 'room:take-home']>([
   expect(room()).toBe(CLASSROOM)
 })
 
+test('[TH10] refused at the first page of the desk, that page hears of its rooms again', async () => {
+  const { line, acts } = await aDesk()
+  acts.stopWatching()
+  await line.answer('desk:enter', { home: { rooms: [] }, shelf: { plans: [], rosters: [] } })
+  const opened = acts.openTakeHome({ ...WISH, plan: null, entry: null })
+  await line.answer('room:open', aView(AT_HOME))
+  await line.answer('room:take-home', { code: 'room/bad-deadline' })
+  await line.answer('room:close', GRANTED)
+  await opened
+  // Who watches a room is told of that room alone.
+  expect(line.asked()).toEqual(['desk:enter'])
+})
+
 test('[TH10] a room that could not be closed again is told of', async () => {
   const { line, acts } = await aDesk()
   const opened = acts.openTakeHome(WISH)

@@ -25,9 +25,13 @@ const aReview = (roundNumber: number): ShownReview => ({
   ways: [],
 })
 
-function aView(showing: Showing | null, id = ROOM): { desk: DeskView } {
-  return { desk: { kind: 'desk', version: 1, room: { id }, lanes: [], seats: [], showing } as unknown as DeskView }
+/** @param nShowings of the server since its start; none when it has forgotten what was shown */
+function aView(showing: Showing | null, nShowings = showing === null ? 0 : showing.version): { desk: DeskView } {
+  const view = { kind: 'desk', version: 1, room: { id: ROOM }, lanes: [], seats: [], showing, nShowings }
+  return { desk: view as unknown as DeskView }
 }
+
+type Desk = Awaited<ReturnType<typeof aDesk>>
 
 /** A desk in a room; what it says can be answered. */
 async function aDesk() {
@@ -45,11 +49,11 @@ async function aDesk() {
     acts: deskActs,
     showing: () => useDesk.getState().view?.showing ?? null,
     /** The server was away, and is back with what it knows. */
-    async comesBack(showing: Showing | null): Promise<void> {
+    async comesBack(showing: Showing | null, nShowings?: number): Promise<void> {
       await line.cut()
       line.join()
       await line.answer('desk:enter', HOME)
-      await line.answer('room:watch', aView(showing))
+      await line.answer('room:watch', aView(showing, nShowings))
     },
   }
 }
@@ -99,6 +103,16 @@ describe('after a restart', () => {
   })
 })
 
+test('[PG11] a view that is older than what the desk shows takes nothing away from it', async () => {
+  const desk = await aDesk()
+  desk.acts.show(aCube('R'))
+  await desk.line.tell('desk', aView(null).desk)
+  expect(desk.showing()).toMatchObject({ shown: aCube('R') })
+  await desk.line.answer('show:whole', {} as never)
+  await desk.line.tell('desk', aView({ version: 1, shown: aCube('R'), at: BEGIN }).desk)
+  expect(desk.showing()).toMatchObject({ shown: aCube('R') })
+})
+
 describe('nothing is shown again', () => {
   test('[PG10] that the teacher has stopped, here or at another desk', async () => {
     const here = await aDesk()
@@ -116,6 +130,17 @@ describe('nothing is shown again', () => {
     await there.line.tell('desk', aView(null).desk)
     await there.comesBack(null)
     expect([there.showing(), there.line.asked()]).toEqual([null, []])
+  })
+
+  test('[PG10] that another desk has stopped while this one was away', async () => {
+    const desk = await aDesk()
+    desk.acts.show(aCube())
+    await desk.line.answer('show:whole', {} as never)
+    // Shown, and stopped, by a server that has been there all the time.
+    await desk.comesBack(null, 2)
+    expect([desk.showing(), desk.line.asked()]).toEqual([null, []])
+    await desk.comesBack(null)
+    expect([desk.showing(), desk.line.asked()]).toEqual([null, []])
   })
 
   test('[PG10] by a desk that did not show it, nor in the place of what another desk shows', async () => {
@@ -146,6 +171,17 @@ describe('nothing is shown again', () => {
     desk.line.join()
     await desk.line.answer('desk:enter', HOME)
     await desk.line.answer('room:watch', aView(null))
+    expect([desk.showing(), desk.line.asked()]).toEqual([null, []])
+  })
+
+  test.each([
+    ['stepped through', (desk: Desk) => desk.acts.showAt({ ...BEGIN, at: 1 })],
+    ['turned', (desk: Desk) => desk.acts.show(aCube('R', 'U'), { ...BEGIN, at: 2 })],
+  ])('[PG10] that was lost on its way, though it was %s meanwhile', async (_how, goOn) => {
+    const desk = await aDesk()
+    desk.acts.show(aCube('R'))
+    goOn(desk)
+    await desk.comesBack(null)
     expect([desk.showing(), desk.line.asked()]).toEqual([null, []])
   })
 

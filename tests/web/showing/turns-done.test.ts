@@ -43,6 +43,15 @@ test.each([
   expect(lastDoneWords(t, TURNS, at)).toBe(heard)
 })
 
+// Origin: whoever looks at a demonstration at their own pace stands at its end when the teacher takes turns back.
+test('[SW10] behind the last entry of the row, the last one is said', () => {
+  expect(lastDoneWords(t, TURNS.slice(0, 3), 5)).toBe('after 2 turns of 2, right layer up')
+  expect(lastDoneWords(t, [], 2)).toBe('after 0 turns of 0')
+  const shown = { kind: 'cube', title: '', baseColour: 'white', start: START, turns: NAMES.slice(0, 3) } as const
+  const page = createElement(CubeFace, { shown, at: { at: 5, chosen: 0, pointer: null }, marks: 'plain' })
+  expect(renderToStaticMarkup(page)).toContain('after 2 turns of 2, right layer up')
+})
+
 test('[SW10] a demonstration and its slider say the same number, and the slider still stops at every re-hold', () => {
   const shown = { kind: 'cube', title: '', baseColour: 'white', start: START, turns: [...NAMES] } as const
   const keys = createElement(PlayKeys, { at: 5, turns: NAMES, onGo: () => {} })

@@ -1,8 +1,8 @@
 /** A teacher's classes, and the one that is open. */
 
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { ClassRoster, Pupil } from '../../../engine/contest/rosters/class-roster.ts'
+import type { ClassRoster } from '../../../engine/contest/rosters/class-roster.ts'
 import { Button } from '../../ui/button.tsx'
 import { Icon } from '../../ui/icons.tsx'
 import type { ClassPlace } from '../place/desk-place.ts'
@@ -10,28 +10,28 @@ import { ListFrame } from '../shelf/list-frame.tsx'
 import rowStyles from '../shelf/rows.module.css'
 import styles from './class-rosters.module.css'
 import { EditClass } from './edit-class.tsx'
+import { type KeptClass, openClass } from './open-class.ts'
 
 type ClassRostersProps = {
-  classes: readonly { readonly classId: string; readonly title: string; readonly pupils: readonly Pupil[] }[]
+  classes: readonly KeptClass[]
   /** The class that is open; null for the list. */
   open: ClassPlace | null
   /** Another value is another class, or the same opened again. */
   openKey: number
   onOpen: (open: ClassPlace) => void
-  /** What is open is known otherwise now. */
-  onChangeOpen: (open: ClassPlace) => void
-  /** @param kept its changes are on the server, and nothing has to be asked */
-  onLeave: (kept: boolean) => void
+  /** @param asks whether unsaved work is asked about */
+  onLeave: (asks: boolean) => void
+  /** What is open is on the server, and is left unless it was left before. */
+  onKept: (open: ClassPlace) => void
   /** @param classId null for a new one @returns under what it is kept; null when it is not */
   onKeep: (roster: ClassRoster, classId: string | null) => Promise<string | null>
   onRemove: (classId: string) => void
 }
 
 const N_NAMES_SHOWN = 8
-const NOBODY: ClassRoster = { title: '', pupils: [] }
 
 export function ClassRosters(props: ClassRostersProps) {
-  const { classes, open, openKey, onOpen, onChangeOpen, onLeave, onKeep, onRemove } = props
+  const { classes, open, openKey, onOpen, onLeave, onKept, onKeep, onRemove } = props
   const { t, i18n } = useTranslation()
   const [comesBack, setComesBack] = useState(false)
   useEffect(() => {
@@ -39,29 +39,30 @@ export function ClassRosters(props: ClassRostersProps) {
   }, [open])
   const titleOf = ({ title }: Pick<ClassRoster, 'title'>) => (title === '' ? t('classes:untitled') : title)
   const inList = new Intl.ListFormat(i18n.language, { type: 'unit', style: 'short' })
-  const roster = open === null ? undefined : rosterOf(open, classes)
+  const last = useRef<ReturnType<typeof openClass>>(null)
+  const opened = openClass(open, classes, last.current)
+  last.current = opened
 
-  if (open !== null && roster !== undefined) {
-    const { classId } = open
+  if (opened !== null) {
+    const { classId } = opened
     return (
       <EditClass
         key={openKey}
-        roster={roster}
+        roster={opened.roster}
         onKeep={async (changed) => {
           const keptAs = await onKeep(changed, classId)
           if (keptAs === null) return
-          onChangeOpen({ kind: 'class', classId: keptAs })
-          onLeave(true)
+          onKept({ kind: 'class', classId: keptAs })
         }}
         onRemove={
           classId === null
             ? null
             : () => {
                 onRemove(classId)
-                onLeave(true)
+                onLeave(false)
               }
         }
-        onLeave={() => onLeave(false)}
+        onLeave={() => onLeave(true)}
       />
     )
   }
@@ -106,8 +107,4 @@ export function ClassRosters(props: ClassRostersProps) {
       )}
     </ListFrame>
   )
-}
-
-function rosterOf({ classId }: ClassPlace, classes: ClassRostersProps['classes']): ClassRoster | undefined {
-  return classId === null ? NOBODY : classes.find((each) => each.classId === classId)
 }

@@ -38,6 +38,12 @@ type PlaceHistory = {
   put(place: DeskPlace): void
   /** Goes back to the nearest page of this kind; where there is none below, this entry becomes it. */
   leaveTo(place: DeskPlace, wish?: LeaveWish): void
+  /**
+   * Leaves a page whose work has just been kept, unless it was left while that was on its way.
+   *
+   * @param page its place, as `entry` gave it: the same object @param kept what it becomes @param place where its own Back leads
+   */
+  leaveKept(page: DeskPlace, kept: DeskPlace, place: DeskPlace): void
   /** From now on whoever would leave is asked. @returns lets go again */
   hold(ask: AskToLeave): () => void
 }
@@ -66,6 +72,8 @@ export function placeHistory(browser: BrowserHistory): PlaceHistory {
   /** Why the browser is going somewhere: the desk told it to, or it comes back from where it should not go. */
   let going: 'leaves' | 'returns' | null = null
   let tooLate: ReturnType<typeof setTimeout> | undefined
+  /** What the desk is to do when the browser has come to where it is going: before, it would be done to another entry. */
+  let later: (() => void)[] = []
   if (found === null) write('replaceState', entry)
 
   function write(how: 'pushState' | 'replaceState', next: DeskEntry): void {
@@ -83,26 +91,51 @@ export function placeHistory(browser: BrowserHistory): PlaceHistory {
     become(next)
   }
 
-  function leave(by: number, orElse: () => void): void {
-    going = 'leaves'
+  /** @param orElse when the browser has nowhere to go */
+  function travel(why: 'leaves' | 'returns', by: number, orElse = () => {}): void {
+    going = why
     browser.history.go(by)
-    tooLate = setTimeout(() => {
+    const lookAfter = () => {
+      const on = readState(browser.history.state)
+      // It is on its way back from another entry, and surely comes.
+      if (on !== null && on.number !== entry.number) {
+        tooLate = setTimeout(lookAfter, GONE_MS_MAX)
+        return
+      }
       going = null
       orElse()
-    }, GONE_MS_MAX)
+      doLater()
+    }
+    clearTimeout(tooLate)
+    tooLate = setTimeout(lookAfter, GONE_MS_MAX)
+  }
+
+  function whenThere(act: () => void): void {
+    if (going === null) act()
+    else later.push(act)
+  }
+
+  function doLater(): void {
+    const acts = later
+    later = []
+    for (const act of acts) whenThere(act)
   }
 
   /** @param act leaves this page */
   function unlessHeld({ asks }: LeaveWish, act: () => void): void {
-    if (ask !== null && asks) ask(act)
-    else act()
+    if (ask !== null && asks) ask(() => whenThere(act))
+    else whenThere(act)
   }
 
   browser.addEventListener('popstate', ({ state }) => {
-    const next = readState(state)
     const why = going
     going = null
     clearTimeout(tooLate)
+    arrive(readState(state), why)
+    doLater()
+  })
+
+  function arrive(next: DeskEntry | null, why: typeof going): void {
     if (next === null) {
       // An address typed by hand: an entry that is nobody's yet. The desk stays where it is.
       const own = { place: entry.place, number: entry.number + 1, below: withBelow(entry) }
@@ -111,13 +144,24 @@ export function placeHistory(browser: BrowserHistory): PlaceHistory {
       return
     }
     const by = next.number - entry.number
-    if (why === 'leaves') return become(next)
     if (why === 'returns' && by === 0) return
-    if (ask === null || by === 0) return become(next)
-    going = 'returns'
-    browser.history.go(-by)
-    if (why !== 'returns') ask(() => leave(by, () => undefined))
-  })
+    if (why === 'leaves' || ask === null || by === 0) {
+      become(next)
+      return
+    }
+    travel('returns', -by)
+    if (why !== 'returns') ask(() => whenThere(() => travel('leaves', by)))
+  }
+
+  function leaveTo(place: DeskPlace, wish: LeaveWish = { asks: true }): void {
+    unlessHeld(wish, () => {
+      // There already: pressed twice, it would leave another page.
+      if (entry.place.kind === place.kind) return
+      const at = entry.below.lastIndexOf(place.kind)
+      if (at === -1) put(place)
+      else travel('leaves', at - entry.below.length, () => put(place))
+    })
+  }
 
   return {
     entry: () => entry,
@@ -135,17 +179,16 @@ export function placeHistory(browser: BrowserHistory): PlaceHistory {
       })
     },
 
-    put,
+    put: (place) => whenThere(() => put(place)),
 
-    leaveTo(place, wish = { asks: true }) {
-      unlessHeld(wish, () => {
-        // On its way, or there: pressed twice, it would leave another page.
-        if (going !== null || entry.place.kind === place.kind) return
-        const at = entry.below.lastIndexOf(place.kind)
-        if (at === -1) put(place)
-        else leave(at - entry.below.length, () => put(place))
-      })
-    },
+    leaveTo,
+
+    leaveKept: (page, kept, place) =>
+      whenThere(() => {
+        if (entry.place !== page) return
+        put(kept)
+        leaveTo(place, { asks: false })
+      }),
 
     hold(asking) {
       ask = asking

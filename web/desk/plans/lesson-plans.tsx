@@ -29,8 +29,9 @@ type LessonPlansProps = {
   onOpen: (open: PlanPlace) => void
   /** What is open is known otherwise now. */
   onChangeOpen: (open: PlanPlace) => void
-  /** @param kept its changes are on the server, and nothing has to be asked */
-  onLeave: (kept: boolean) => void
+  onLeave: () => void
+  /** What is open is on the server, and is left unless it was left before. */
+  onKept: (open: PlanPlace) => void
   /** @param planId null for a new one @returns under what it is kept; null when it is not */
   onKeep: (plan: LessonPlan, planId: string | null) => Promise<string | null>
   onRemove: (planId: string) => void
@@ -41,7 +42,7 @@ type LessonPlansProps = {
 const NO_PARTS: LessonPlan = { title: '', parts: [] }
 
 export function LessonPlans(props: LessonPlansProps) {
-  const { plans, open, openKey, onOpen, onChangeOpen, onLeave, onKeep, onRemove, onUse } = props
+  const { plans, open, openKey, onOpen, onChangeOpen, onLeave, onKept, onKeep, onRemove, onUse } = props
   const { t } = useTranslation()
   const [comesBack, setComesBack] = useState(false)
   const [asksAbout, setAsksAbout] = useState<OwnPlan | null>(null)
@@ -78,8 +79,7 @@ export function LessonPlans(props: LessonPlansProps) {
         onKeep={async (plan) => {
           const planId = await onKeep(plan, kept?.planId ?? null)
           if (planId === null) return
-          onChangeOpen({ kind: 'plan', planId, plan, isReadyMade: false, draft: null })
-          onLeave(true)
+          onKept({ kind: 'plan', planId, plan, isReadyMade: false, draft: null })
         }}
         onUse={(plan) => {
           // Whoever comes back from the room finds it as it was left.
@@ -87,7 +87,7 @@ export function LessonPlans(props: LessonPlansProps) {
           onUse(plan)
         }}
         onSave={save}
-        onLeave={() => onLeave(false)}
+        onLeave={onLeave}
       />
     )
   }

@@ -60,6 +60,9 @@ export const coach = {
     pieceTaken:
       '{{turn}} took a piece out of its home, and that took {{turns}}: next time, see first what a turn takes along.',
     pieceStillOut: '{{turn}} took a piece out of its home, and it is not back yet: that comes first now.',
+    /** The letter of the book in another hold, after a re-hold or a wide turn that does not belong there. */
+    holdChanged:
+      'The hold had changed and {{turn}} turned a different layer, {{then}}: next time, keep the hold there.',
     notFarEnough: '{{turn}} did not go far enough, {{then}}: next time, try {{shouldBe}} there.',
     cameTwice: '{{turn}} came twice, {{then}}: next time, {{shouldBe}} is enough there.',
     /** The way ends nearer the goal, but by more turns than it took. */
@@ -69,6 +72,7 @@ export const coach = {
   /** One of two turns that were different. */
   slip: {
     instead: '{{turn}} for {{shouldBe}}',
+    inAnotherHold: '{{turn}} in another hold',
     leftOut: '{{shouldBe}} left out',
     twice: '{{turn}} twice',
   },

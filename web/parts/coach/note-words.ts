@@ -50,8 +50,13 @@ export function noteWords(t: TFunction, note: Note, baseColour: Colour): string 
       return layerBrokenWords(t, note, baseColour, then)
     case 'coach/wrong-amount':
       return t(amountKey(note), { turn: writtenTurn(note.turn), shouldBe: writtenTurn(note.shouldBe), then })
-    case 'coach/wrong-way':
     case 'coach/wrong-layer':
+      return t(isSameLetter(note) ? 'coach:noteMore.holdChanged' : key, {
+        turn: writtenTurn(note.turn),
+        shouldBe: writtenTurn(note.shouldBe),
+        then,
+      })
+    case 'coach/wrong-way':
       return t(key, { turn: writtenTurn(note.turn), shouldBe: writtenTurn(note.shouldBe), then })
     case 'coach/two-slips': {
       const [first, second] = note.slips.map((slip) => slipWords(t, slip))
@@ -108,11 +113,17 @@ function noteSequence(t: TFunction, note: Note, baseColour: Colour, where: 'part
   return sequenceWords(t, { written: note.sequence, stage: note.sequenceStage ?? note.stage }, baseColour, where)
 }
 
-function slipWords(t: TFunction, { kind, turn, shouldBe }: NoteOf<'coach/two-slips'>['slips'][number]): string {
-  return t(`coach:slip.${kind}`, {
+function slipWords(t: TFunction, slip: NoteOf<'coach/two-slips'>['slips'][number]): string {
+  const { kind, turn, shouldBe } = slip
+  return t(`coach:slip.${kind === 'instead' && isSameLetter(slip) ? 'inAnotherHold' : kind}`, {
     turn: turn === null ? '' : writtenTurn(turn),
     shouldBe: writtenTurn(shouldBe),
   })
+}
+
+/** Another layer under the letter of the book: what the letter says depends on the hold. */
+function isSameLetter({ turn, shouldBe }: { readonly turn: Turn | null; readonly shouldBe: Turn }): boolean {
+  return turn === shouldBe
 }
 
 /** An unfinished sequence that is still open can be finished now. */

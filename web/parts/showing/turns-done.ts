@@ -21,7 +21,9 @@ export function turnsDoneWords(t: TFunction, turns: readonly Turn[], at: number)
 /** @returns the same for whoever hears it, who is told of a re-hold too: "after 4 turns of 12, re-hold: the front goes to the left" */
 export function lastDoneWords(t: TFunction, turns: readonly Turn[], at: number): string {
   const after = turnsDoneWords(t, turns, at)
-  return at === 0 ? after : t('showing:afterThis', { after, turn: turnWords(t, turns[at - 1]) })
+  // Who looks on alone may stand behind the end: the teacher has taken turns back since.
+  const last = turns.slice(0, at).at(-1)
+  return last === undefined ? after : t('showing:afterThis', { after, turn: turnWords(t, last) })
 }
 
 /** @returns the re-hold that was just done; null when it was a turn, or nothing */

@@ -126,6 +126,60 @@ describe('back and forward', () => {
   })
 })
 
+describe('while the browser is on its way', () => {
+  test('[DE19] what is pressed meanwhile is done when it has come there', () => {
+    const browser = aBrowser(undefined, true)
+    const { places, kind } = aDesk(browser)
+    for (const place of [ROOM, REVIEW]) places.goTo(place)
+    places.leaveTo(ROOM)
+    // The room is closed at that moment.
+    places.leaveTo(ROOMS)
+    while (browser.arrive());
+    expect([kind(), browser.entries().at]).toEqual(['rooms', 0])
+  })
+
+  test('[DE19] whatever is pressed, and however long the browser takes, the desk is at last where its entry says', () => {
+    const act = fc.constantFrom('back', 'forward', 'arrive', 'wait', 'room', 'class', 'kept', 'leave', 'change', 'goOn')
+    fc.assert(
+      fc.property(fc.array(act, { maxLength: 40 }), (acts) => {
+        const browser = aBrowser(undefined, true)
+        const { places, kind } = aDesk(browser)
+        let goOn = () => {}
+        const asks = (leaves: () => void) => {
+          goOn = leaves
+        }
+        let letGo: (() => void) | null = null
+        // As a page does: a class that is open has unsaved work here.
+        places.subscribe(() => {
+          letGo?.()
+          letGo = kind() === 'class' ? places.hold(asks) : null
+        })
+        const press = {
+          back: browser.back,
+          forward: browser.forward,
+          arrive: browser.arrive,
+          wait: () => vi.advanceTimersByTime(1_100),
+          room: () => places.goTo(ROOM),
+          class: () => places.goTo(NEW_CLASS),
+          kept: () => places.leaveKept(places.entry().place, { kind: 'class', classId: 'abc' }, CLASSES),
+          leave: () => places.leaveTo(ROOMS),
+          change: () => kind() === 'room' && places.put(ROOM),
+          goOn: () => goOn(),
+        }
+        for (const each of acts) press[each]()
+        for (let round = 0; round < 3; round++) {
+          while (browser.arrive());
+          vi.advanceTimersByTime(1_100)
+        }
+        const { states, at } = browser.entries()
+        expect(states[at]).toEqual({ desk: places.entry() })
+        expect(states.map((state) => (state as { desk: { number: number } }).desk.number)).toEqual([...states.keys()])
+      }),
+      { seed: SEED, numRuns: 2_000 },
+    )
+  })
+})
+
 describe('unsaved work', () => {
   function aHeldDesk() {
     const desk = aDesk()
@@ -182,6 +236,42 @@ describe('unsaved work', () => {
     browser.forward()
     browser.back()
     expect([kind(), asked.length]).toEqual(['classes', 0])
+  })
+})
+
+describe('work that is kept', () => {
+  const KEPT = { kind: 'class', classId: 'abc' } as const satisfies DeskPlace
+
+  test('[DE14] its page is left, and Forward finds it as it was kept', async () => {
+    const { browser, places, kind } = aDesk()
+    for (const place of [CLASSES, NEW_CLASS]) places.goTo(place)
+    places.leaveKept(places.entry().place, KEPT, CLASSES)
+    await settled()
+    expect(kind()).toBe('classes')
+    browser.forward()
+    expect(places.entry().place).toEqual(KEPT)
+  })
+
+  test.each<[string, (desk: ReturnType<typeof aDesk>) => void]>([
+    ['the first page', ({ browser }) => [1, 2].forEach(browser.back)],
+    ['the page before it', ({ browser }) => browser.back()],
+    ['a room', ({ places }) => places.goTo(ROOM)],
+    [
+      'another class, at the same place of the history',
+      ({ browser, places }) => {
+        browser.back()
+        places.goTo({ kind: 'class', classId: 'other' })
+      },
+    ],
+  ])('[DE14] whoever has gone to %s before the answer came stays there', async (_where, goOn) => {
+    const desk = aDesk()
+    for (const place of [CLASSES, NEW_CLASS]) desk.places.goTo(place)
+    const { place } = desk.places.entry()
+    goOn(desk)
+    const before = structuredClone(desk.browser.entries())
+    desk.places.leaveKept(place, KEPT, CLASSES)
+    await settled()
+    expect(desk.browser.entries()).toEqual(before)
   })
 })
 
