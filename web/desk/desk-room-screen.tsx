@@ -17,7 +17,7 @@ import { places } from './place/use-desk-place.ts'
 import { PlanRound } from './plan/plan-round.tsx'
 import { LessonLine } from './plans/lesson-line.tsx'
 import { RoomHead } from './room-head.tsx'
-import { roomPhase } from './room-phase.ts'
+import { nextPart, roomPhase } from './room-phase.ts'
 import { Demonstrate } from './show/demonstrate.tsx'
 import type { GivenTurns } from './show/demonstration-source.ts'
 import { Review } from './show/review.tsx'
@@ -59,6 +59,8 @@ export function DeskRoomScreen({ place, view, shelf, nowMs, refusal, acts }: Des
   }, [screen])
   const student =
     openSeat === null ? undefined : studentStates(view, nowMs).find(({ seat }) => seat.seatId === openSeat)
+  // What the plan has now stands in the bar, as the next thing to press.
+  const inTheBar = phase === 'playing' || isTakeHome ? null : nextPart(view)
   const hasEnded = view.rounds.some((each) => each.phase === 'ended')
   const open = (kind: 'demonstrate' | 'review', turns: GivenTurns | null = null) => {
     setGiven(turns)
@@ -67,10 +69,12 @@ export function DeskRoomScreen({ place, view, shelf, nowMs, refusal, acts }: Des
   const back = () => places.leaveTo({ kind: 'room', roomId: view.room.id })
   const tools = (
     <>
-      <Button look="quiet" icon="projector" onClick={() => open('demonstrate')}>
-        {t('desk:lesson.demonstrate')}
-      </Button>
-      {hasEnded && (
+      {inTheBar !== 'demonstrate' && (
+        <Button look="quiet" icon="projector" onClick={() => open('demonstrate')}>
+          {t('desk:lesson.demonstrate')}
+        </Button>
+      )}
+      {hasEnded && inTheBar !== 'review' && (
         <Button look="quiet" icon="again" onClick={() => open('review')}>
           {t('desk:lesson.review')}
         </Button>
@@ -111,6 +115,7 @@ export function DeskRoomScreen({ place, view, shelf, nowMs, refusal, acts }: Des
         nowMs={nowMs}
         acts={acts}
         onPlan={setOpensSettings}
+        onPart={open}
         onShowRoom={() => setShowsRoom(true)}
       />
       <Knocks knocks={view.knocks} onAnswer={acts.answerKnock} />
@@ -147,7 +152,7 @@ export function DeskRoomScreen({ place, view, shelf, nowMs, refusal, acts }: Des
           <PlanRound settings={view.settings} onChange={acts.set} />
           <aside className={styles.side}>
             <LetIn view={view} acts={acts} />
-            <div className={styles.tools}>{tools}</div>
+            {(inTheBar !== 'demonstrate' || hasEnded) && <div className={styles.tools}>{tools}</div>}
             {door}
             <ChoosePlan view={view} nowMs={nowMs} plans={shelf.plans} acts={acts} />
             <WhoIsHere seats={view.seats} onOpen={setOpenSeat} />

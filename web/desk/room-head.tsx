@@ -17,10 +17,11 @@ type RoomHeadProps = {
   nowMs: number
   acts: RoomActs
   onPlan: (plan: boolean) => void
+  onPart: (kind: 'demonstrate' | 'review') => void
   onShowRoom: () => void
 }
 
-export function RoomHead({ view, phase, nowMs, acts, onPlan, onShowRoom }: RoomHeadProps) {
+export function RoomHead({ view, phase, nowMs, acts, onPlan, onPart, onShowRoom }: RoomHeadProps) {
   const { t } = useTranslation()
   const { round } = view
   const settings = phase === 'planning' || round === null ? view.settings : round.settings
@@ -48,7 +49,7 @@ export function RoomHead({ view, phase, nowMs, acts, onPlan, onShowRoom }: RoomH
         </div>
       )}
       <div className={styles.acts}>
-        <RoundActs view={view} phase={phase} acts={acts} onPlan={onPlan} />
+        <RoundActs view={view} phase={phase} acts={acts} onPlan={onPlan} onPart={onPart} />
         {phase !== 'planning' && (
           <Button look="quiet" onClick={onShowRoom}>
             {t('desk:room.showRoom')}

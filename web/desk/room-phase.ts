@@ -16,6 +16,13 @@ export function roomPhase({ round }: Pick<DeskView, 'round'>, opensSettings: boo
   return opensSettings ? 'planning' : 'ended'
 }
 
+/** @returns what the plan has now instead of a round; null for a round, and without a plan */
+export function nextPart({ plan, rounds }: Pick<DeskView, 'plan' | 'rounds'>): 'demonstrate' | 'review' | null {
+  const kind = plan?.plan.parts[plan.at]?.kind
+  if (kind === 'example') return 'demonstrate'
+  return kind === 'review' && rounds.some(({ phase }) => phase === 'ended') ? 'review' : null
+}
+
 /** Whether par stands on the class's board now: it does when the round has ended, or when the teacher shows it before. */
 export function classSeesPar({ round, parShown }: Pick<DeskView, 'round' | 'parShown'>): boolean {
   return round !== null && (round.clock.phase === 'ended' || parShown)

@@ -6,20 +6,28 @@ import type { DeskView } from '../../engine/wire/views.ts'
 import { AskFirst } from '../ui/ask-first.tsx'
 import { Button } from '../ui/button.tsx'
 import type { RoomActs } from './desk-acts.ts'
-import type { RoomPhase } from './room-phase.ts'
+import { nextPart, type RoomPhase } from './room-phase.ts'
 import styles from './round-acts.module.css'
 import { MINUTE_MS } from './time-limits.ts'
 
-type RoundActsProps = { view: DeskView; phase: RoomPhase; acts: RoomActs; onPlan: (plan: boolean) => void }
+type RoundActsProps = {
+  view: DeskView
+  phase: RoomPhase
+  acts: RoomActs
+  onPlan: (plan: boolean) => void
+  /** Opens what the plan has next, where that is no round. */
+  onPart: (kind: 'demonstrate' | 'review') => void
+}
 
-export function RoundActs({ view, phase, acts, onPlan }: RoundActsProps) {
+export function RoundActs({ view, phase, acts, onPlan, onPart }: RoundActsProps) {
   const { t } = useTranslation()
   const hasRealCubes = view.settings.cube !== 'screen'
+  const part = nextPart(view)
   const start = (
     <Button
-      look="accent"
+      look={part === null ? 'accent' : 'plain'}
       icon="play"
-      className={styles.start}
+      className={part === null ? styles.next : undefined}
       onClick={() => {
         onPlan(false)
         if (hasRealCubes) acts.deal()
@@ -42,6 +50,7 @@ export function RoundActs({ view, phase, acts, onPlan }: RoundActsProps) {
           </Button>
         )}
         {start}
+        {part !== null && <PartAct kind={part} onPart={onPart} />}
       </>
     )
   }
@@ -52,7 +61,22 @@ export function RoundActs({ view, phase, acts, onPlan }: RoundActsProps) {
         {t('desk:acts.settings')}
       </Button>
       {start}
+      {part !== null && <PartAct kind={part} onPart={onPart} />}
     </>
+  )
+}
+
+function PartAct({ kind, onPart }: { kind: 'demonstrate' | 'review'; onPart: RoundActsProps['onPart'] }) {
+  const { t } = useTranslation()
+  return (
+    <Button
+      look="accent"
+      icon={kind === 'demonstrate' ? 'projector' : 'again'}
+      className={styles.next}
+      onClick={() => onPart(kind)}
+    >
+      {t(`desk:lesson.${kind}`)}
+    </Button>
   )
 }
 
@@ -67,7 +91,7 @@ function ReadyActs({ view, acts }: { view: DeskView; acts: RoomActs }) {
   return (
     <>
       <VoidRound onVoid={acts.voidRound} />
-      <Button look="accent" icon="play" className={styles.start} onClick={acts.giveSignal}>
+      <Button look="accent" icon="play" className={styles.next} onClick={acts.giveSignal}>
         {t('desk:realCubes.signal', { number: view.nRounds })}
       </Button>
     </>

@@ -109,9 +109,9 @@ export function EditClass({ roster: shelved, onKeep, onRemove, onLeave }: EditCl
       />
       {asks === 'without' && (
         <AskFirst
-          title={t('classes:edit.withoutAsk.title')}
+          title={t('classes:edit.withoutAsk.title', { count: reading.faults.length })}
           sentence={t('classes:edit.withoutAsk.sentence', { count: reading.faults.length })}
-          yes={t('classes:edit.withoutAsk.yes')}
+          yes={t('classes:edit.withoutAsk.yes', { count: reading.faults.length })}
           onYes={() => void keep()}
           onClose={() => setAsks(null)}
         />

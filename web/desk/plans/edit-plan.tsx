@@ -33,6 +33,8 @@ export function EditPlan(props: EditPlanProps) {
   const plan = planOf(draft)
   const hasChanged = JSON.stringify(plan) !== JSON.stringify(opened)
   const canKeep = (hasChanged || !isKept) && draft.parts.length > 0
+  // What is ready-made is used as it is more often than it is kept.
+  const keepsNext = canKeep && (hasChanged || !isReadyMade)
   const fits = lessonPlanSchema.safeParse(plan).success
   const keep = async () => {
     if (!canKeep || !fits || isBeingKept.current) return
@@ -53,11 +55,11 @@ export function EditPlan(props: EditPlanProps) {
       }}
       acts={
         <>
-          <Button look={canKeep ? 'accent' : 'plain'} aria-disabled={!canKeep || !fits} onClick={() => void keep()}>
+          <Button look={keepsNext ? 'accent' : 'plain'} aria-disabled={!canKeep || !fits} onClick={() => void keep()}>
             {t('plans:edit.keep')}
           </Button>
           <Button
-            look={canKeep ? 'plain' : 'accent'}
+            look={keepsNext ? 'plain' : 'accent'}
             aria-disabled={draft.parts.length === 0}
             onClick={() => draft.parts.length > 0 && onUse(plan)}
           >

@@ -31,10 +31,12 @@ export const classes = {
       yes: 'Leave',
     },
     withoutAsk: {
-      title: 'Keep the class without these?',
+      title_one: 'Keep the class without it?',
+      title_other: 'Keep the class without these?',
       sentence_one: '{{count}} entry was not taken. It is lost when you keep the class now.',
       sentence_other: '{{count}} entries were not taken. They are lost when you keep the class now.',
-      yes: 'Keep without them',
+      yes_one: 'Keep without it',
+      yes_other: 'Keep without them',
     },
   },
 
