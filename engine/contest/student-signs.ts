@@ -5,6 +5,7 @@
  */
 
 import type { Stage, StageSpan } from '../method/stages.ts'
+import type { RoundSettings } from './round-settings.ts'
 
 /** What the signs are computed from; all times are played milliseconds of the round. */
 export type StudentActivity = {
@@ -41,17 +42,24 @@ export const BROKE_IDLE_MS = 20_000
 const SEQUENCE_STEPS_MAX: Readonly<Record<Stage, number>> = { 1: 4, 2: 22, 3: 12, 4: 8, 5: 26, 6: 30, 7: 50 }
 
 /**
+ * Where each plays alone, for days, moments say nothing and nobody is waited for: only turns count there.
+ *
  * @param playedMs of the round's clock now
  * @returns the signs; none once the goal was reached
  */
-export function studentSigns(activity: StudentActivity, span: StageSpan, playedMs: number): StudentSigns {
+export function studentSigns(
+  activity: StudentActivity,
+  { pace, ...span }: Pick<RoundSettings, 'from' | 'to' | 'pace'>,
+  playedMs: number,
+): StudentSigns {
   const { lastStepMs, lastGainMs, brokeMs, nStepsBroken, nSteps, reached } = activity
   if (reached) return { stuckSinceMs: null, brokeSinceMs: null }
+  const isBeyondSequence = nStepsBroken > longestSequence(span)
+  if (pace === 'alone') return { stuckSinceMs: null, brokeSinceMs: isBeyondSequence ? brokeMs : null }
   const isIdle = playedMs - lastStepMs >= STUCK_IDLE_MS
   const gainsNothing = playedMs - lastGainMs >= STUCK_NO_GAIN_MS && nSteps >= STUCK_NO_GAIN_STEPS
   const stuckSinceMs = isIdle ? lastStepMs : gainsNothing ? lastGainMs : null
   if (brokeMs === null) return { stuckSinceMs, brokeSinceMs: null }
-  const isBeyondSequence = nStepsBroken > longestSequence(span)
   const isLeftSo = playedMs - Math.max(lastStepMs, brokeMs) >= BROKE_IDLE_MS
   return { stuckSinceMs, brokeSinceMs: isBeyondSequence || isLeftSo ? brokeMs : null }
 }

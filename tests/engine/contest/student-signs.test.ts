@@ -26,9 +26,9 @@ const QUIET: StudentActivity = {
   nSteps: 0,
   reached: false,
 }
-const STAGE_4: StageSpan = { from: 4, to: 4 }
-const signs = (activity: Partial<StudentActivity>, playedMs: number, span = STAGE_4) =>
-  studentSigns({ ...QUIET, ...activity }, span, playedMs)
+const STAGE_4 = { from: 4, to: 4, pace: 'together' } as const
+const signs = (activity: Partial<StudentActivity>, playedMs: number, span: StageSpan = STAGE_4) =>
+  studentSigns({ ...QUIET, ...activity }, { ...span, pace: 'together' }, playedMs)
 
 describe('stuck', () => {
   test.each<[string, Partial<StudentActivity>, number, number | null]>([
@@ -151,4 +151,13 @@ test('[SI4] once the goal was reached there is no sign, whatever is done afterwa
     ),
     { seed: SEED },
   )
+})
+
+test('[SI6] at home nobody is stuck, and a layer is broken only beyond any sequence', () => {
+  const atHome = { ...STAGE_4, pace: 'alone' } as const
+  const days = 3 * 24 * 3_600_000
+  const broken = { ...QUIET, brokeMs: 0, nSteps: 60 }
+  expect(studentSigns({ ...QUIET, nSteps: 60 }, atHome, days)).toEqual({ stuckSinceMs: null, brokeSinceMs: null })
+  expect(studentSigns({ ...broken, nStepsBroken: 3 }, atHome, days).brokeSinceMs).toBeNull()
+  expect(studentSigns({ ...broken, nStepsBroken: 60 }, atHome, days)).toEqual({ stuckSinceMs: null, brokeSinceMs: 0 })
 })
