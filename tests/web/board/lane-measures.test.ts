@@ -42,6 +42,13 @@ test('[BO7] a long name is set smaller, a short one is not', () => {
   expect(nameTypePx(16, measures)).toBeLessThan(measures.typePx)
 })
 
+// Origin: the bold letters of "Cleo" were measured 114 px wide at 54 px in Chromium, and the gap behind a name is 0.4 of its size.
+test('[BO7] a name of four letters fits its column with the gap behind it, on a low page too', () => {
+  const measures = measureLanes({ widthPx: 1_310, heightPx: 463, nRows: 4, longestName: 4 })
+  const typePx = nameTypePx(4, measures)
+  expect(typePx * (114 / 54 + 0.4)).toBeLessThanOrEqual(measures.namePx)
+})
+
 test('[BO8] the more stands at the end of a lane, the earlier it is torn', () => {
   const measures = measureLanes({ ...PROJECTOR, nRows: 13 })
   const bare = squaresBeforeTheEdge(41, BARE_END, measures)

@@ -42,6 +42,8 @@ const SQUARES_MIN = 28
 const TYPE_PER_SQUARE_MAX = 1.35
 /** Mean width of a letter in parts of the size of type, a little more than measured. */
 const LETTER_WIDTH = 0.57
+/** Free width behind a name, in parts of its size; see .name in lane-row.module.css. */
+const NAME_GAP = 0.4
 /** Below this many pixels a row cannot be read; the page scrolls instead. */
 const ROW_PX_MIN = 17
 /** Smaller squares cannot be told apart. */
@@ -56,7 +58,7 @@ export function measureLanes({ widthPx, heightPx, nRows, longestName }: LanePage
   const nameWidth = (typePx: number) =>
     Math.round(
       Math.min(
-        Math.max(longestName * LETTER_WIDTH * typePx, heightPx * NAME_SHARE_MIN),
+        Math.max((longestName * LETTER_WIDTH + NAME_GAP) * typePx, heightPx * NAME_SHARE_MIN),
         heightPx * NAME_SHARE_MAX,
         widthPx * NAME_WIDTH_SHARE_MAX,
       ),
@@ -83,7 +85,7 @@ export function lanesHeightPx({ rulerPx, rowPx }: LaneMeasures, nRows: number): 
 
 /** A long name is set smaller rather than cut; what still does not fit ends in an ellipsis. */
 export function nameTypePx(nLetters: number, { namePx, typePx }: LaneMeasures): number {
-  const fittingPx = namePx / (Math.max(1, nLetters) * LETTER_WIDTH)
+  const fittingPx = namePx / (Math.max(1, nLetters) * LETTER_WIDTH + NAME_GAP)
   return Math.max(Math.min(typePx, fittingPx), Math.min(typePx, 15))
 }
 
