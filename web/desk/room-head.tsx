@@ -24,6 +24,7 @@ type RoomHeadProps = {
 export function RoomHead({ view, phase, nowMs, acts, onPlan, onPart, onShowRoom }: RoomHeadProps) {
   const { t } = useTranslation()
   const { round } = view
+  const isTakeHome = view.room.deadlineMs !== null
   const settings = phase === 'planning' || round === null ? view.settings : round.settings
   return (
     <header className={styles.bar}>
@@ -51,7 +52,8 @@ export function RoomHead({ view, phase, nowMs, acts, onPlan, onPart, onShowRoom 
       <div className={styles.acts}>
         <RoundActs view={view} phase={phase} acts={acts} onPlan={onPlan} onPart={onPart} />
         {phase !== 'planning' && (
-          <Button look="quiet" onClick={onShowRoom}>
+          // At home nobody sees a board: the way in is the next thing to hand out.
+          <Button look={isTakeHome ? 'accent' : 'quiet'} onClick={onShowRoom}>
             {t('desk:room.showRoom')}
           </Button>
         )}

@@ -34,7 +34,9 @@ function WhichPlan({ plans, nowMs, onOpen }: BeginTakeHomeProps) {
   const { t } = useTranslation()
   const id = useId()
   const all = useAllPlans(plans).filter(({ parts }) => parts.some(({ kind }) => kind === 'round'))
-  const [chosen, setChosen] = useState(0)
+  const [wished, setWished] = useState<number | null>(null)
+  // The last of the ready-made ones is the week to take home.
+  const chosen = wished ?? all.length - 1
   const plan = all[chosen] ?? null
   return (
     <NewTakeHome
@@ -46,7 +48,7 @@ function WhichPlan({ plans, nowMs, onOpen }: BeginTakeHomeProps) {
     >
       <p>{t('desk:takeHome.sentence')}</p>
       <label htmlFor={id}>{t('desk:lesson.choose')}</label>
-      <select id={id} value={chosen} onChange={(event) => setChosen(Number(event.currentTarget.value))}>
+      <select id={id} value={chosen} onChange={(event) => setWished(Number(event.currentTarget.value))}>
         {all.map((each, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: plans in this list have no identity but their place.
           <option key={index} value={index}>

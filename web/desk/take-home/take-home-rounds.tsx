@@ -13,6 +13,7 @@ export function TakeHomeRounds({ view, onLookAt }: TakeHomeRoundsProps) {
   const { t, i18n } = useTranslation()
   const { deadlineMs } = view.room
   if (deadlineMs === null) return null
+  const titles = view.plan?.plan.parts.flatMap((part) => (part.kind === 'round' ? [part.title] : [])) ?? []
   const when = new Intl.DateTimeFormat(i18n.language, { dateStyle: 'full', timeStyle: 'short' }).format(deadlineMs)
   return (
     <section className={styles.rounds}>
@@ -22,7 +23,7 @@ export function TakeHomeRounds({ view, onLookAt }: TakeHomeRoundsProps) {
         quietLegend
         segments={view.rounds.map(({ id, number, settings }) => ({
           value: id as string,
-          label: `${number} · ${stageWords(t, settings.to, settings.baseColour).short}`,
+          label: `${number} · ${titles[number - 1] || stageWords(t, settings.to, settings.baseColour).short}`,
         }))}
         value={view.round?.id ?? null}
         onChoose={(id) => onLookAt(id as RoundId)}

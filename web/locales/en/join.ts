@@ -2,9 +2,9 @@
 export const join = {
   title: 'Come in',
   roomCode: 'Room code',
-  roomCodeHelp: 'Six letters. They stand on the big screen.',
-  codeIncomplete: 'The code has six letters. Look at the big screen again.',
-  codeImpossible: 'No room has this code. Look at the big screen again.',
+  roomCodeHelp: 'Six letters. They stand on the big screen, or your teacher has sent them.',
+  codeIncomplete: 'The code has six letters. Look at it once more.',
+  codeImpossible: 'No room has this code. Look at it once more.',
   whoAreYou: 'Who are you?',
   nameHelp: 'A nickname is enough. Everybody in the room sees it.',
   anotherName: 'Another name',
