@@ -27,6 +27,11 @@ test('[CL13] three real cubes: set up, ready, written with a fault and without, 
   // All three bring a cube to the same start, and show that it stands there.
   const start = await kim.setUpRealCube()
   expect([...(await tom.setUpRealCube())]).toEqual([...start])
+  // A page that is loaded again in the middle of the setup goes on where the cube in the hands stands.
+  await expect(una.page.getByRole('button', { name: 'Next turn' })).toBeVisible()
+  for (let turn = 1; turn <= 3; turn++) await una.page.getByRole('button', { name: 'Next turn' }).click()
+  await una.page.reload()
+  await expect(una.page.getByText(/^turn 3 of/)).toBeVisible()
   await una.setUpRealCube()
   await classroom.expectAccessible(una.page, 'bench, which picture does the cube show')
   for (const bench of [kim, tom, una]) {

@@ -7,6 +7,7 @@ import { useCallback, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { RoundId } from '../../engine/contest/ids.ts'
 import { neverHappens } from '../../engine/result.ts'
+import { AwayLine } from '../parts/away-line.tsx'
 import { useBenchSettings } from '../parts/bench-page/bench-settings.ts'
 import { LookSheet } from '../parts/bench-page/look-sheet.tsx'
 import { FollowShowing } from '../parts/showing/follow-showing.tsx'
@@ -58,6 +59,10 @@ export function BenchScreen(props: BenchScreenProps) {
       </div>
       {follows && showing !== null && (
         <FollowShowing showing={showing} marks={liked.marks} onHide={() => putInFront(false)} />
+      )}
+      {follows && (
+        // The page beneath says it in its own place.
+        <AwayLine away={live.status === 'away'} outOfDate={false} />
       )}
       {choosingLook && (
         <LookSheet

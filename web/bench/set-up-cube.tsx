@@ -12,9 +12,11 @@ import { Button } from '../ui/button.tsx'
 import { Icon } from '../ui/icons.tsx'
 import type { BenchFace } from './bench-face.ts'
 import type { FaceProps } from './bench-props.ts'
+import { useKept } from './kept-value.ts'
 import { OwnCubePage } from './own-cube-page.tsx'
 import styles from './set-up-cube.module.css'
 import { wordsForClockAtSetUp, wordsForNoSetup } from './set-up-cube-words.ts'
+import { readKeptNumber } from './written-tries.ts'
 
 type SetUpCubeProps = FaceProps & { readonly face: Extract<BenchFace, { kind: 'setting-up' | 'set-up' }> }
 
@@ -25,7 +27,10 @@ export function SetUpCube({ face, ...page }: SetUpCubeProps) {
   const { baseColour, cube } = round.settings
   const start = useStart(round)
   const setup = useMemo(() => view.setup?.map(turnOf) ?? null, [view.setup])
+  // Loading the page again, with a half turned cube in the hands, changes nothing.
+  const [nDone, keepDone] = useKept('setup', `${view.me.seatId}.${round.id}`, readKeptNumber)
   const say = (ready: boolean) => {
+    if (ready) keepDone(0)
     acts.sayReady(ready)
     onChoose({ ready })
   }
@@ -76,7 +81,15 @@ export function SetUpCube({ face, ...page }: SetUpCubeProps) {
           {wordsForNoSetup(t, view, round)}
         </p>
       ) : (
-        <SetupGuide start={start} setup={setup} baseColour={baseColour} marks={liked.marks} onReady={() => say(true)} />
+        <SetupGuide
+          start={start}
+          setup={setup}
+          baseColour={baseColour}
+          marks={liked.marks}
+          at={nDone}
+          onStep={keepDone}
+          onReady={() => say(true)}
+        />
       )}
       {onScreen}
     </OwnCubePage>

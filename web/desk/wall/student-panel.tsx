@@ -1,5 +1,6 @@
 /** One student, chosen on the wall: what, since when, why, and what to do. The full cube, the turns so far, and the nudges. */
 
+import type { TFunction } from 'i18next'
 import { useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { SeatId } from '../../../engine/contest/ids.ts'
@@ -32,10 +33,10 @@ export type StudentPanelProps = {
 
 export function StudentPanel({ student, round, lookAt, onNudge, onDemonstrate, onSeat }: StudentPanelProps) {
   const { t } = useTranslation()
-  const { seat, turns, best, signs, idleSeconds, tryNumber, delayMs } = student
+  const { seat, turns, best, signs, tryNumber } = student
   const [pointing, setPointing] = useState(false)
   const [sent, setSent] = useState<Nudge | null>(null)
-  const look = useTryLook(seat.seatId, `${round.id} ${student.stickers} ${tryNumber} ${turns} ${sent !== null}`, lookAt)
+  const look = useTryLook(seat.seatId, `${round.id} ${tryNumber} ${student.nSteps} ${student.nNudges}`, lookAt)
   const made = useMemo(() => look?.turns.map(turnOf) ?? [], [look])
   const stickers = useMemo(() => stickersFromText(student.stickers ?? round.start), [student.stickers, round.start])
   const isPlayed = round.clock.phase === 'running' || round.clock.phase === 'paused'
@@ -74,20 +75,13 @@ export function StudentPanel({ student, round, lookAt, onNudge, onDemonstrate, o
           className={styles.cube}
         />
       </div>
-      {made.length === 0 ? (
-        <p className={styles.small}>{t('desk:panel.noTurns')}</p>
-      ) : (
+      {made.length > 0 && (
         <div className={styles.ribbon}>
           <WayRibbon turns={made} nTurns={turns} isMade reaches={look?.reached != null} />
         </div>
       )}
       {look !== null && made.length > 0 && <CoachLine start={round.start} turns={made} settings={round.settings} />}
-      <p className={styles.small}>
-        {idleSeconds !== null && made.length > 0 && t('desk:panel.lastTurn', { count: idleSeconds })}{' '}
-        {look !== null && look.hints.length > 0 && t('desk:panel.hints', { count: look.hints.length })}{' '}
-        {look !== null && look.nudges.length > 0 && t('desk:panel.nudges', { count: look.nudges.length })}{' '}
-        {delayMs !== null && t('desk:panel.delay', { ms: delayMs })}
-      </p>
+      <p className={styles.small}>{panelWords(t, student, look, round.settings.hintCost).join(' ')}</p>
       <div className={styles.foot}>
         {isPlayed && (
           <Button icon="pointer" aria-expanded={pointing} onClick={() => setPointing(!pointing)}>
@@ -114,4 +108,30 @@ export function StudentPanel({ student, round, lookAt, onNudge, onDemonstrate, o
       </div>
     </div>
   )
+}
+
+/**
+ * What stands below the cube in small letters. The count above it holds what hints cost, so where nothing was turned it is
+ * said what was counted.
+ *
+ * @param look null until the desk has it; then nothing is said of turns and hints, unless there can be none
+ */
+export function panelWords(
+  t: TFunction,
+  { turns, idleSeconds, nNudges, delayMs }: Pick<StudentState, 'turns' | 'idleSeconds' | 'nNudges' | 'delayMs'>,
+  look: Pick<TryLook, 'turns' | 'hints'> | null,
+  hintCost: number,
+): string[] {
+  const words: string[] = []
+  const nHints = look?.hints.length ?? 0
+  const isTurned = look !== null && look.turns.length > 0
+  if (isTurned && idleSeconds !== null) words.push(t('desk:panel.lastTurn', { count: idleSeconds }))
+  if (look === null ? turns === 0 : !isTurned) words.push(t(nHints > 0 ? 'desk:panel.onlyHints' : 'desk:panel.noTurns'))
+  if (nHints > 0) {
+    const counted = t('common:turns', { count: nHints * hintCost })
+    words.push(t(hintCost > 0 ? 'desk:panel.hintsCost' : 'desk:panel.hints', { count: nHints, turns: counted }))
+  }
+  if (nNudges > 0) words.push(t('desk:panel.nudges', { count: nNudges }))
+  if (delayMs !== null) words.push(t('desk:panel.delay', { ms: delayMs }))
+  return words
 }

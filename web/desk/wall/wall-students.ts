@@ -17,11 +17,14 @@ export type StudentState = {
   readonly progress: number
   /** The cube as 54 letters; null while it stands at the start. */
   readonly stickers: string | null
-  /** Whole seconds of played time since the last turn; null before the round, after it, and once the goal is reached. */
+  /** Whole seconds of played time since the last turn; null before the round, after it, at home, and once the goal is reached. */
   readonly idleSeconds: number | null
   /** What a teacher has to see at a glance, the most urgent first. */
   readonly signs: readonly SignName[]
   readonly delayMs: number | null
+  /** Steps of the try under way, hints and take-backs among them; and nudges sent in this round. */
+  readonly nSteps: number
+  readonly nNudges: number
 }
 
 /** By name, so that the eye finds each child where it was a minute ago. */
@@ -31,6 +34,7 @@ export function studentStates(
 ): StudentState[] {
   const isEnded = round?.clock.phase === 'ended'
   const isPlayed = round?.clock.phase === 'running' || round?.clock.phase === 'paused'
+  const isTimed = isPlayed && round.settings.pace !== 'alone'
   const ranked = new Map(rankBoard(lanes, isEnded ? 'ended' : 'running').map((lane) => [lane.seatId, lane]))
   const cellOf = new Map(cells.map((cell) => [cell.seatId, cell]))
   const played = round === null ? 0 : playedMs(round.clock, nowMs)
@@ -48,9 +52,11 @@ export function studentStates(
         progress: lane?.progress ?? 0,
         stickers: cell?.stickers ?? null,
         idleSeconds:
-          isPlayed && best === null ? Math.floor(Math.max(0, played - (cell?.lastStepMs ?? 0)) / 1_000) : null,
+          isTimed && best === null ? Math.floor(Math.max(0, played - (cell?.lastStepMs ?? 0)) / 1_000) : null,
         signs: signsOf(seat, best !== null, isPlayed && cell !== undefined ? cell : null, round, played),
         delayMs: cell?.delayMs ?? null,
+        nSteps: cell?.nSteps ?? 0,
+        nNudges: lane?.notes?.nNudges ?? 0,
       }
     })
     .sort((a, b) => a.seat.name.localeCompare(b.seat.name) || (a.seat.seatId < b.seat.seatId ? -1 : 1))

@@ -24,19 +24,27 @@ export type SetupGuideProps = {
   readonly setup: readonly Turn[]
   readonly baseColour: Colour
   readonly marks: MarkStyle
+  /** Turns of the setup that are done, and what is told when that changes. */
+  readonly at: number
+  readonly onStep: (at: number) => void
   /** The cube stands at the start, as far as one look at a hidden side can tell. */
   readonly onReady: () => void
 }
 
-export function SetupGuide({ start, setup, baseColour, marks, onReady }: SetupGuideProps) {
+export function SetupGuide({ start, setup, baseColour, marks, at, onStep, onReady }: SetupGuideProps) {
   const { t } = useTranslation()
   const [face, setFace] = useState<'turns' | 'pictures' | 'question'>('turns')
-  const [at, setAt] = useState(0)
   const drawing = useMemo(() => ({ baseColour, marks }), [baseColour, marks])
   if (face === 'turns') {
     return (
       <section className={styles.guide} aria-label={t('written:setup.label')}>
-        <SetupTurns setup={setup} at={at} onStep={setAt} onDone={() => setFace('pictures')} {...drawing} />
+        <SetupTurns
+          setup={setup}
+          at={Math.min(at, setup.length)}
+          onStep={onStep}
+          onDone={() => setFace('pictures')}
+          {...drawing}
+        />
       </section>
     )
   }
