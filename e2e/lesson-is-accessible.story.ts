@@ -96,8 +96,7 @@ test('[CL8] showing, watching, helping and looking back pass the accessibility c
   await desk.start.click()
   await ada.untilPlayable()
   const way = lessonWay(await ada.position(), YELLOW_CROSS)
-  for (let level = 1; level <= 3; level++)
-    await ada.page.getByRole('region', { name: 'Hint' }).getByRole('button').tap()
+  for (let level = 1; level <= 3; level++) await ada.hint.tap()
   await checkEveryLook(ada.page, 'bench, a hint')
   await ada.tap(way.slice(0, 2), 'tap')
 

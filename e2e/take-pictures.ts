@@ -112,8 +112,8 @@ test('pictures: a lesson', async ({ classroom }) => {
   await lou.untilPlayable()
 
   const way = lessonWay(await lou.position(), { from: 4, to: 4 })
-  await kim.page.getByRole('region', { name: 'Hint' }).getByRole('button').tap()
-  await kim.page.getByRole('region', { name: 'Hint' }).getByRole('button').tap()
+  await kim.hint.tap()
+  await kim.hint.tap()
   await page.getByRole('button', { name: 'Demonstrate' }).click()
   await page.getByLabel('Show', { exact: true }).selectOption({ label: 'The lesson way' })
   await page.getByRole('button', { name: 'Show to all' }).click()

@@ -19,6 +19,8 @@ export class BenchPage {
   readonly takeBack: Locator
   readonly startAgain: Locator
   readonly stuck: Locator
+  /** Asks for the next rung, whatever it is called. */
+  readonly hint: Locator
   readonly reached: Locator
   readonly ended: Locator
   /** Beside the goal, while the teacher shows it in a round that runs. */
@@ -36,6 +38,9 @@ export class BenchPage {
     this.takeBack = page.getByRole('button', { name: 'Take back' })
     this.startAgain = page.getByRole('button', { name: 'Start again' })
     this.stuck = page.getByRole('button', { name: 'I am stuck' })
+    this.hint = page
+      .getByRole('region', { name: 'Hint' })
+      .getByRole('button', { name: /^(Hint|How to hold|What to do)/ })
     this.reached = page.getByText(/Goal reached in \d+ turns?/)
     this.ended = page.getByText('The round is over')
     this.par = page.getByText(/^(Par|Best known) \d+$/)

@@ -20,7 +20,7 @@ export class PracticePage {
     this.begin = page.getByRole('button', { name: 'Begin' })
     this.bench = new BenchPage(page)
     const ladder = page.getByRole('region', { name: 'Hint' })
-    this.hint = ladder.getByRole('button')
+    this.hint = this.bench.hint
     this.rungs = ladder.getByRole('listitem')
     this.otherGoal = page.getByRole('button', { name: 'Other goal' })
     this.sameAgain = page.getByRole('button', { name: 'The same again' })

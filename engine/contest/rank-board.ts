@@ -10,7 +10,7 @@ import { stageProgress } from '../method/goals.ts'
 import type { HintLevel } from '../method/way/hint-level.ts'
 import type { SeatId } from './ids.ts'
 import { playerOf } from './players.ts'
-import type { Reached, Round } from './round-state.ts'
+import type { PastTry, Player, Reached, Round } from './round-state.ts'
 
 /** What the board shows of one student. Holds nothing that a student may not know of another. */
 export type Lane = {
@@ -34,6 +34,10 @@ export type LaneNotes = {
   readonly nHints: number
   /** The highest of them; 0 without any. */
   readonly hintLevel: 0 | HintLevel
+  /** Hints of the tries before that one: they cost nothing in it, but what they told was known. */
+  readonly nHintsBefore: number
+  /** How many tries those hints were given in. */
+  readonly nTriesHelped: number
   /** What the teacher sent in this round, whichever try was under way. */
   readonly nNudges: number
   /** Some turns were made without a connection and came in later. */
@@ -101,16 +105,26 @@ function notesOf(round: Round, seatId: SeatId): LaneNotes | null {
   const player = playerOf(round, seatId)
   const counted = player?.best ?? player?.current
   const levels = counted?.hints.map(({ level }) => level) ?? []
+  const helpedBefore = triesBeforeCounted(player).filter(({ nHints }) => nHints > 0)
   const notes: LaneNotes = {
     nHints: levels.length,
     hintLevel: Math.max(0, ...levels) as 0 | HintLevel,
+    nHintsBefore: helpedBefore.reduce((sum, { nHints }) => sum + nHints, 0),
+    nTriesHelped: helpedBefore.length,
     nNudges: round.nudges.get(seatId)?.length ?? 0,
     kept: counted?.how.kept ?? false,
     written: counted?.how.written ?? false,
     turnsAfterEnd: round.handedIn.get(seatId)?.reached?.turns ?? null,
   }
-  const isSilent = notes.nHints + notes.nNudges === 0 && !notes.kept && !notes.written && notes.turnsAfterEnd === null
+  const nHelped = notes.nHints + notes.nHintsBefore + notes.nNudges
+  const isSilent = nHelped === 0 && !notes.kept && !notes.written && notes.turnsAfterEnd === null
   return isSilent ? null : notes
+}
+
+/** The tries before the one that counts; all that are over, as long as none has reached the goal. */
+function triesBeforeCounted(player: Player | undefined): readonly PastTry[] {
+  if (player === undefined) return []
+  return player.triesBefore.slice(0, (player.best?.tryNumber ?? player.current.number) - 1)
 }
 
 /** Fewer turns lead, then the earlier moment; 0 for a tie. */

@@ -50,8 +50,11 @@ export type Try = {
   readonly brokeAfter: number | null
 }
 
-/** What is kept of a try once the next one has begun: enough to answer its steps again, should they be sent once more. */
-export type PastTry = { readonly nSteps: number; readonly reached: Reached | null }
+/**
+ * What is kept of a try once the next one has begun: enough to answer its steps again, should they be sent once more, and
+ * how many hints it had, for what they told helps in every later try.
+ */
+export type PastTry = { readonly nSteps: number; readonly nHints: number; readonly reached: Reached | null }
 
 /** A try that reached the goal, with what a review needs of it. */
 export type BestTry = Reached &

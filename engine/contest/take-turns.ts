@@ -177,8 +177,8 @@ function pastTry(player: Player, tryNumber: number): PastTry | undefined {
   return tryNumber === player.current.number ? asPast(player.current) : player.triesBefore[tryNumber - 1]
 }
 
-function asPast({ steps, reached }: Try): PastTry {
-  return { nSteps: steps.length, reached }
+function asPast({ steps, hints, reached }: Try): PastTry {
+  return { nSteps: steps.length, nHints: hints.length, reached }
 }
 
 function tryFor(round: Round, player: Player, event: TurnsSent): Result<Try, ContestRefusal> {

@@ -140,6 +140,22 @@ describe('over the wire', () => {
     await expectSameAfterRestart(server, teacher, [ada.token])
   })
 
+  test('[RA7] hints of an earlier try stand in the footnote of a try without any, on desk, board and bench, and after a restart', async () => {
+    const teacher = await aTeacher(server, { hints: 3, hintCost: 2 })
+    const board = await aBoard(server, teacher)
+    const ada = await aStudent(server, teacher.code, 'Ada')
+    const roundId = await startRound(server, teacher)
+    await ada.turn(roundId, 0, ['hint-1', 'hint-2', 'hint-3'])
+    await mustAsk(ada.client, 'turns:send', { roundId, tryNumber: 2, from: 0, steps: ['R'] })
+    const told = { nHints: 0, nHintsBefore: 3, nTriesHelped: 1 }
+    await until('the desk says so', () => laneOf(teacher, 'Ada')?.notes?.nHintsBefore === 3)
+    expect(laneOf(teacher, 'Ada')).toMatchObject({ turns: 1, notes: told })
+    await until('the board too', () => board().lanes[0]?.notes?.nHintsBefore === 3)
+    await mustAsk(teacher.client, 'round:end', { roomId: teacher.roomId, roundId })
+    await until('the bench too', () => ada.view().lanes[0]?.notes?.nHintsBefore === 3)
+    await expectSameAfterRestart(server, teacher, [ada.token])
+  })
+
   test('[TU12] that turns were kept on the device, or written down, is noted and survives a restart', async () => {
     const { teacher, ada, bo, roundId } = await aClass()
     const message = { roundId, tryNumber: 1, from: 0 }

@@ -22,7 +22,8 @@ const OF_A_ROUND = [
 ]
 const OF_A_LANE = [
   ...['lanes', 'seatId', 'name', 'late', 'turns', 'tryNumber', 'tryReached', 'best', 'momentMs', 'progress', 'notes'],
-  ...['nHints', 'hintLevel', 'nNudges', 'kept', 'written', 'turnsAfterEnd', 'nReached', 'nStudents'],
+  ...['nHints', 'hintLevel', 'nHintsBefore', 'nTriesHelped', 'nNudges', 'kept', 'written', 'turnsAfterEnd'],
+  ...['nReached', 'nStudents'],
 ]
 const OF_A_SHOWING = ['showing', 'version', 'shown', 'at', 'chosen', 'pointer', 'kind', 'title']
 const OF_PAR = ['par', 'proven', 'lowerBound']

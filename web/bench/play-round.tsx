@@ -11,8 +11,8 @@ import { SayTurns } from '../parts/bench-page/say-turns.tsx'
 import { TurnRibbon } from '../parts/bench-page/turn-ribbon.tsx'
 import type { HandActs } from '../parts/hands/hand-acts.ts'
 import { Hands } from '../parts/hands/hands.tsx'
-import { hintsGivenHere } from '../parts/hints/given-here.ts'
 import { HintLadder } from '../parts/hints/hint-ladder.tsx'
+import { useHintOfTry } from '../parts/hints/use-hint-of-try.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import type { BenchFace } from './bench-face.ts'
 import type { FaceProps } from './bench-props.ts'
@@ -23,6 +23,7 @@ import { NudgeLines } from './nudge-lines.tsx'
 import { OtherCube } from './other-cube.tsx'
 import { PlayHead } from './play-head.tsx'
 import { RoundClock } from './round-clock.tsx'
+import { useStart } from './set-up-cube.tsx'
 import { stateLine } from './state-line.ts'
 import { useNudges } from './use-nudges.ts'
 
@@ -50,9 +51,9 @@ export function PlayRound(props: PlayRoundProps) {
   )
 
   const hintButton = useRef<HTMLButtonElement>(null)
-  const given = useMemo(() => hintsGivenHere(mine.steps), [mine.steps])
   const pressHint = useCallback(() => hintButton.current?.click(), [])
   const nudges = useNudges(view, mine, play.phase !== 'countdown')
+  const shown = useHintOfTry(useStart(round), mine.steps, nudges.taught, settings)
   const isAlone = settings.pace === 'alone'
   const pickRound = useCallback(() => onChoose({ pickedRound: null }), [onChoose])
 
@@ -74,11 +75,11 @@ export function PlayRound(props: PlayRoundProps) {
           marks={liked.marks}
           levelMax={isReached ? 0 : settings.hints}
           cost={settings.hintCost}
-          given={given}
+          shown={shown}
           onAsk={acts.askForHint}
           canAsk={isTurning}
           hasClock
-          fromTeacher={nudges.hint}
+          fromTeacher={nudges.teacherHint(shown?.taught)}
           button={hintButton}
         >
           <PlayHead view={view} round={round} liked={liked} state={stateLine(t, { live, play, checksLong, delayMs })} />
@@ -140,6 +141,9 @@ export function PlayRound(props: PlayRoundProps) {
       {asking && (
         <AskStartAgain
           turns={mine.turns}
+          nHints={mine.hints.length}
+          hintCost={settings.hintCost}
+          hasList
           hasBest={best !== null}
           onClose={() => setAsking(false)}
           onAgain={() => {

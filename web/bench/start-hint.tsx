@@ -38,3 +38,15 @@ export function StartHint({ start, level, settings, onPutAway }: StartHintProps)
     </div>
   )
 }
+
+/** Stands in its place once it is put away. */
+export function StartHintAway({ onTakeOut }: { readonly onTakeOut: () => void }) {
+  const { t } = useTranslation()
+  return (
+    <div className={styles.hint}>
+      <Button look="quiet" onClick={onTakeOut}>
+        {t('hints:toHint')}
+      </Button>
+    </div>
+  )
+}

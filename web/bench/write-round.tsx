@@ -2,8 +2,12 @@
 
 import { useEffect } from 'react'
 import { useTranslation } from 'react-i18next'
+import type { RoundSettings } from '../../engine/contest/round-settings.ts'
+import type { CubePosition } from '../../engine/cube/cube-position.ts'
+import type { TaughtHint } from '../parts/hints/hint-of-try.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { WriteSolution } from '../parts/written/write-solution.tsx'
+import type { HintsOfWriting } from '../parts/written/writing-hint.tsx'
 import { Button } from '../ui/button.tsx'
 import type { BenchFace } from './bench-face.ts'
 import type { FaceProps } from './bench-props.ts'
@@ -14,9 +18,9 @@ import { NudgeLines } from './nudge-lines.tsx'
 import { OwnCubePage } from './own-cube-page.tsx'
 import { SentSolution } from './sent-solution.tsx'
 import { useStart } from './set-up-cube.tsx'
-import { StartHint } from './start-hint.tsx'
+import { StartHint, StartHintAway } from './start-hint.tsx'
 import { stateLine } from './state-line.ts'
-import { useNudges } from './use-nudges.ts'
+import { type ShownNudges, useNudges } from './use-nudges.ts'
 import { useWrittenHints } from './use-written-hints.ts'
 import styles from './write-round.module.css'
 import { readKeptNumber, readKeptText, readWrittenTries, withWrittenTry } from './written-tries.ts'
@@ -63,14 +67,7 @@ export function WriteRound({ face, ...page }: WriteRoundProps) {
       state={state}
       brief={!showsSent}
       quietRefusal
-      nudge={
-        <>
-          <NudgeLines nudges={nudges} position={start} baseColour={settings.baseColour} atTheStart />
-          {nudges.hint !== null && (
-            <StartHint start={start} level={nudges.hint.level} settings={settings} onPutAway={nudges.hint.onPutAway} />
-          )}
-        </>
-      }
+      nudge={<TeacherSays nudges={nudges} start={start} settings={settings} hasLadder={hints.ofThisTry !== null} />}
     >
       {play.phase === 'countdown' ? (
         <div className={styles.countDown}>
@@ -102,7 +99,7 @@ export function WriteRound({ face, ...page }: WriteRoundProps) {
           firstText={text}
           onWrite={keepText}
           onSend={acts.sendWritten}
-          hints={hints.ofThisTry}
+          hints={withTaught(hints.ofThisTry, nudges)}
           open={isOpen}
           busy={isSending}
           cameOf={isShort ? t('bench:written.notThere', { number: mine.number }) : null}
@@ -122,6 +119,42 @@ export function WriteRound({ face, ...page }: WriteRoundProps) {
         </>
       )}
     </OwnCubePage>
+  )
+}
+
+type TeacherSaysProps = {
+  readonly nudges: ShownNudges
+  readonly start: CubePosition
+  readonly settings: RoundSettings
+  /** Hints can be asked for: one that was put away is among those beside the writing. */
+  readonly hasLadder: boolean
+}
+
+function TeacherSays({ nudges, start, settings, hasLadder }: TeacherSaysProps) {
+  const putAway = nudges.hint === null && !hasLadder ? nudges.teacherHint(highestTaught(nudges.taught)?.number) : null
+  return (
+    <>
+      <NudgeLines nudges={nudges} position={start} baseColour={settings.baseColour} atTheStart />
+      {nudges.hint !== null && (
+        <StartHint start={start} level={nudges.hint.level} settings={settings} onPutAway={nudges.hint.onPutAway} />
+      )}
+      {putAway !== null && <StartHintAway onTakeOut={putAway.onTakeOut} />}
+    </>
+  )
+}
+
+/** What the teacher sent for the start is known beside the writing, too. */
+function withTaught(hints: HintsOfWriting | null, { taught, hint }: ShownNudges): HintsOfWriting | null {
+  const highest = highestTaught(taught)
+  if (hints === null || highest === null) return hints
+  return { ...hints, taught: { level: highest.level, onTakeOut: () => hint?.onPutAway() } }
+}
+
+/** The highest rung that the teacher has sent, and of equal ones the last. */
+function highestTaught(taught: readonly TaughtHint[]): TaughtHint | null {
+  return taught.reduce<TaughtHint | null>(
+    (best, hint) => (best === null || hint.level >= best.level ? hint : best),
+    null,
   )
 }
 

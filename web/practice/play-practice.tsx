@@ -17,8 +17,9 @@ import { SayTurns } from '../parts/bench-page/say-turns.tsx'
 import { TurnRibbon } from '../parts/bench-page/turn-ribbon.tsx'
 import type { HandActs } from '../parts/hands/hand-acts.ts'
 import { Hands } from '../parts/hands/hands.tsx'
-import { hintsGivenHere } from '../parts/hints/given-here.ts'
 import { HintLadder } from '../parts/hints/hint-ladder.tsx'
+import type { TaughtHint } from '../parts/hints/hint-of-try.ts'
+import { useHintOfTry } from '../parts/hints/use-hint-of-try.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { spanWords, stageWords } from '../parts/stage-words.ts'
 import { useBreakNote } from './break-note.ts'
@@ -45,7 +46,7 @@ export function PlayPractice({ first, newSeed, onChoose }: PlayPracticeProps) {
   const { settings, current, best } = game
   const round = useMemo(() => roundOf(settings), [settings])
   const par = usePar(game.start, settings.stage)
-  const given = useMemo(() => hintsGivenHere(current.steps), [current.steps])
+  const shown = useHintOfTry(game.start, current.steps, NOBODY_TEACHES, round)
   const cube = useMemo(
     () => ({ tryNumber: current.number, standing: current.standing, position: current.position }),
     [current.number, current.standing, current.position],
@@ -92,7 +93,7 @@ export function PlayPractice({ first, newSeed, onChoose }: PlayPracticeProps) {
             marks={liked.marks}
             levelMax={settings.hints}
             cost={round.hintCost}
-            given={given}
+            shown={shown}
             onAsk={(level: HintLevel) => play({ kind: 'steps', steps: [hintStep(level)] })}
             canAsk
             button={hintButton}
@@ -147,6 +148,9 @@ export function PlayPractice({ first, newSeed, onChoose }: PlayPracticeProps) {
       {open === 'start-again' && (
         <AskStartAgain
           turns={current.turns}
+          nHints={current.hints.length}
+          hintCost={round.hintCost}
+          hasList={false}
           hasBest={best !== null}
           onClose={() => setOpen(null)}
           onAgain={() => {
@@ -168,3 +172,5 @@ export function PlayPractice({ first, newSeed, onChoose }: PlayPracticeProps) {
     </BenchLayout>
   )
 }
+
+const NOBODY_TEACHES: readonly TaughtHint[] = []

@@ -197,6 +197,8 @@ describe('what the ranking says beside a lane', () => {
     expect(laneIn(round).notes).toEqual({
       nHints: 2,
       hintLevel: 2,
+      nHintsBefore: 0,
+      nTriesHelped: 0,
       nNudges: 0,
       kept: false,
       written: false,
@@ -211,6 +213,40 @@ describe('what the ranking says beside a lane', () => {
       sent(['hint-1', 'R'], { tryNumber: 2, how: { kept: true, written: false } }),
     )
     expect(laneIn(round).notes).toMatchObject({ nHints: 1, hintLevel: 1, kept: true })
+  })
+})
+
+describe('hints of earlier tries', () => {
+  const WITH_THREE = { settings: { hints: 3, hintCost: 2 } } as const
+
+  test('[RA7] whoever asks, starts again and solves without a hint counts no hint, and the footnote tells of them', () => {
+    const round = taken(
+      aRound(WITH_THREE),
+      sent(['hint-1', 'hint-2', 'hint-3']),
+      sent(SOLUTION, { tryNumber: 2, atMs: 2_000 }),
+    )
+    expect(laneIn(round)).toMatchObject({
+      best: { turns: SOLUTION.length },
+      notes: { nHints: 0, hintLevel: 0, nHintsBefore: 3, nTriesHelped: 1 },
+    })
+  })
+
+  test('[RA7] only tries before the one that counts are told of, and those without a hint are not counted', () => {
+    const round = taken(
+      aRound(WITH_THREE),
+      sent(['hint-1', 'R']),
+      sent(['R'], { tryNumber: 2 }),
+      sent(['hint-1', 'hint-2'], { tryNumber: 3 }),
+      sent(['hint-1', ...SOLUTION], { tryNumber: 4, atMs: 2_000 }),
+      sent(['hint-1', 'hint-2', 'hint-3'], { tryNumber: 5, atMs: 3_000 }),
+      sent(['R'], { tryNumber: 6, atMs: 4_000 }),
+    )
+    expect(laneIn(round).notes).toMatchObject({ nHints: 1, nHintsBefore: 3, nTriesHelped: 2 })
+  })
+
+  test('[RA7] as long as no try has reached the goal, those before the one under way', () => {
+    const round = taken(aRound(WITH_THREE), sent(['hint-1', 'hint-2']), sent(['R'], { tryNumber: 2 }))
+    expect(laneIn(round)).toMatchObject({ turns: 1, notes: { nHints: 0, nHintsBefore: 2, nTriesHelped: 1 } })
   })
 })
 

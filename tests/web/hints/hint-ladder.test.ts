@@ -6,6 +6,7 @@ import { beforeAll, expect, test } from 'vitest'
 import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { drawStart } from '../../../engine/method/draw-start.ts'
 import { lessonWay } from '../../../engine/method/lesson-way.ts'
+import type { HintLevel } from '../../../engine/method/way/hint-level.ts'
 import { HintLadder, type HintLadderProps } from '../../../web/parts/hints/hint-ladder.tsx'
 import { sourceNumbered } from '../../engine/method/starts.ts'
 import { inEnglish } from '../english.ts'
@@ -15,6 +16,8 @@ beforeAll(inEnglish)
 const SPAN = { from: 4, to: 4 } as const
 const DOT = drawStart({ span: SPAN, cases: ['dot'], random: sourceNumbered(1) })
 
+const rung = (level: HintLevel) => ({ position: DOT, level })
+
 function drawn(over: Partial<HintLadderProps> = {}): string {
   const props: HintLadderProps = {
     position: DOT,
@@ -23,7 +26,7 @@ function drawn(over: Partial<HintLadderProps> = {}): string {
     marks: 'plain',
     levelMax: 3,
     cost: 0,
-    given: [],
+    shown: null,
     onAsk: () => {},
     canAsk: true,
     ...over,
@@ -42,10 +45,10 @@ test.each([
 
 test('[HT6] the button names the next rung, and is gone with the last one', () => {
   expect(drawn()).toContain('>Hint<')
-  expect(drawn({ given: [1] })).toContain('>How to hold?<')
-  expect(drawn({ given: [1, 2] })).toContain('>What to do?<')
-  expect(drawn({ given: [1, 2, 3] })).not.toContain('<button')
-  expect(drawn({ given: [1], levelMax: 1 })).not.toContain('<button')
+  expect(drawn({ shown: rung(1) })).toContain('>How to hold?<')
+  expect(drawn({ shown: rung(2) })).toContain('>What to do?<')
+  for (const last of [drawn({ shown: rung(3) }), drawn({ shown: rung(1), levelMax: 1 })])
+    expect(last).not.toContain('aria-keyshortcuts')
 })
 
 test('[HT6] where hints are off nothing is drawn; in a pause and at the goal none can be asked for', () => {
@@ -56,22 +59,35 @@ test('[HT6] where hints are off nothing is drawn; in a pause and at the goal non
 
 test('[HT6] the rungs stand in a region that a screen reader hears, before there are any', () => {
   expect(drawn()).toMatch(/<ol[^>]*aria-live="polite"[^>]*><\/ol>/)
-  expect(drawn({ given: [1] })).toContain('this is the dot')
+  expect(drawn({ shown: rung(1) })).toContain('this is the dot')
 })
 
+const fromTeacher = { isAway: false, onPutAway: () => {}, onTakeOut: () => {} }
+
 test('[HT8] a hint from the teacher stands where hints are off, costs nothing, and says whom it is from', () => {
-  const fromTeacher = { position: DOT, level: 2, onPutAway: () => {} } as const
-  const sent = drawn({ levelMax: 0, cost: 2, fromTeacher })
+  const sent = drawn({ levelMax: 0, cost: 2, shown: rung(2), fromTeacher })
   expect(sent).toContain('From your teacher')
   expect(sent).toContain('this is the dot')
   expect(sent).toContain('All right')
   expect(sent).not.toContain('costs')
   expect(sent.match(/<li>/g)).toHaveLength(2)
+  expect(drawn({ shown: rung(1), fromTeacher })).toContain('>How to hold?<')
 })
 
-test('[HT8] it goes when its step is done, and the rung after it can be asked for', () => {
-  const fromTeacher = { position: DOT, level: 1, onPutAway: () => {} } as const
-  expect(drawn({ fromTeacher })).toContain('>How to hold?<')
-  const done = drawn({ position: afterTurns(DOT, lessonWay(DOT, SPAN)), fromTeacher, levelMax: 0 })
-  expect(done).toBe('')
+test('[HT9] put away it can be taken out for nothing, and no rung is sold again', () => {
+  const away = drawn({ cost: 2, shown: rung(1), fromTeacher: { ...fromTeacher, isAway: true } })
+  expect(away).toContain('>To the hint<')
+  expect(away).toContain('>free<')
+  expect(away).not.toContain('costs')
+  expect(away).not.toContain('this is the dot')
+  const off = drawn({ levelMax: 0, shown: rung(3), fromTeacher: { ...fromTeacher, isAway: true } })
+  expect(off).toContain('>To the hint<')
+})
+
+test('[HT11] a hint that was asked for can be put away for the goal, which stays in the page', () => {
+  const own = drawn({ shown: rung(1), children: 'the goal' })
+  expect(own).toContain('To the goal')
+  expect(own).toContain('the goal')
+  expect(drawn({ shown: rung(1), inText: true })).not.toContain('To the goal')
+  expect(drawn({ children: 'the goal' })).not.toContain('To the goal')
 })

@@ -60,3 +60,14 @@ test('[WR8] a hint that was asked for stands there, and the count holds what it 
   const free = drawn(WAY.join(' '), { ...HINTS, cost: 0, asked: [{ level: 1, behind: [] }] })
   expect(free).toContain('1 hint, free')
 })
+
+test('[HT9] what the teacher sent for the start is not asked for again, but taken out for nothing', () => {
+  const taught = { level: 1, onTakeOut: () => {} } as const
+  const page = drawn('', { ...HINTS, taught })
+  expect(page).toContain('To the hint')
+  expect(page).not.toContain('costs 2 turns')
+  // One that was asked for above it holds it, too.
+  const above = drawn('', { ...HINTS, taught, asked: [{ level: 2, behind: [] }] })
+  expect(above).toContain('this is the dot')
+  expect(above).toContain('What to do?')
+})

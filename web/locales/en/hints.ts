@@ -7,6 +7,9 @@ export const hints = {
   free: 'free',
   cost_one: 'costs {{count}} turn',
   cost_other: 'costs {{count}} turns',
+  /** Where a hint stands in the place of the goal: back to it, and out with the hint again. */
+  toGoal: 'To the goal',
+  toHint: 'To the hint',
   fromTeacher: 'From your teacher',
   putAway: 'All right',
   fromBehind: 'seen from the back',

@@ -6,6 +6,8 @@ import { classNames } from '../../ui/class-names.ts'
 import styles from './bench-layout.module.css'
 
 type BenchLayoutProps = {
+  /** What this page is, for whoever hears it; a bench when left out. */
+  readonly name?: string
   readonly head: ReactNode
   readonly clock: ReactNode
   /** What somebody else has to say just now: above the head, or under the clock where there is a column for it. */
@@ -16,10 +18,10 @@ type BenchLayoutProps = {
   readonly children: ReactNode
 }
 
-export function BenchLayout({ head, clock, note = null, line, children }: BenchLayoutProps) {
+export function BenchLayout({ name, head, clock, note = null, line, children }: BenchLayoutProps) {
   const { t } = useTranslation()
   return (
-    <main className={styles.bench} aria-label={t('bench:page')}>
+    <main className={styles.bench} aria-label={name ?? t('bench:page')}>
       <div className={styles.top}>
         <div className={classNames(styles.note, clock === null && styles.withoutClock)}>{note}</div>
         {head}

@@ -1,15 +1,16 @@
 /**
- * The hint ladder on a bench: a button that says beforehand what a hint costs, and the rungs that were asked for, one under
- * the other: what to look for, how to hold, what to do. A hint stays until the step that it tells of is done.
+ * The hint ladder on a bench: a button that says beforehand what a hint costs, and the rungs that were given, one under the
+ * other: what to look for, how to hold, what to do. A hint stays until the step that it tells of is done.
  *
  * It asks nobody: it works the words out from the position and reports the wish through `onAsk`. The round keeps what was
- * given. Where there is little room, a hint takes the place of `children`, which come back when the step is done.
+ * given. Where there is room the hint stands under `children`, the goal; else it takes their place, and can be put away for
+ * them. What was put away is taken out again by the same button, for nothing.
  */
 
-import { type MouseEvent, type ReactNode, type Ref, useMemo, useRef } from 'react'
+import { type MouseEvent, type ReactNode, type Ref, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Colour } from '../../../engine/cube/colour-scheme.ts'
-import type { CubePosition } from '../../../engine/cube/cube-position.ts'
+import { type CubePosition, cubesEqual } from '../../../engine/cube/cube-position.ts'
 import { LESSON_BOOK } from '../../../engine/method/book/lesson-book.ts'
 import type { SequenceBook } from '../../../engine/method/sequence-book.ts'
 import type { StageSpan } from '../../../engine/method/stages.ts'
@@ -21,11 +22,11 @@ import { classNames } from '../../ui/class-names.ts'
 import styles from './hint-ladder.module.css'
 import { HintPicture } from './hint-picture.tsx'
 import { hintWords } from './hint-words.ts'
-import { nextHintLevel, type ShownHint, shownHint, toldAt } from './shown-hint.ts'
+import { nextHintLevel, type ShownHint, toldAt } from './shown-hint.ts'
 import { useScrolls } from './use-scrolls.ts'
 
-/** A hint that the teacher sent, where the cube stood when it was first shown, and what puts it away. */
-export type TeacherHint = ShownHint & { readonly onPutAway: () => void }
+/** Beside a hint that the teacher sent: whether the child has put it away, and what does and undoes that. */
+export type TeacherHint = { readonly isAway: boolean; readonly onPutAway: () => void; readonly onTakeOut: () => void }
 
 export type HintLadderProps = {
   /** Where the cube stands now. A new try is another ladder: give it another `key`. */
@@ -37,10 +38,8 @@ export type HintLadderProps = {
   readonly levelMax: 0 | HintLevel
   /** Counted turns that one hint costs; 0 is free. */
   readonly cost: number
-  /** Levels of the hints given so far at this standing position. */
-  readonly given: readonly HintLevel[]
-  /** What stands there, where the caller knows it; else the ladder follows it from one position to the next. */
-  readonly shown?: ShownHint | null
+  /** What stands there: see `hint-of-try.ts`. */
+  readonly shown: ShownHint | null
   readonly onAsk: (level: HintLevel) => void
   /** Whether hints may be asked for now: not in a pause, nor behind the goal. */
   readonly canAsk: boolean
@@ -50,7 +49,7 @@ export type HintLadderProps = {
   readonly inText?: boolean
   /** The book that the class is taught from. */
   readonly book?: SequenceBook
-  /** What the teacher has sent: it costs nothing, and takes the place of an own hint. */
+  /** Where the teacher sent what stands there: it costs nothing, and is put away for good until it is taken out. */
   readonly fromTeacher?: TeacherHint | null
   /** For the shortcut: pressing it asks. */
   readonly button?: Ref<HTMLButtonElement>
@@ -59,68 +58,87 @@ export type HintLadderProps = {
 }
 
 export function HintLadder(props: HintLadderProps) {
-  const { position, span, levelMax, given, canAsk, hasClock = false, book = LESSON_BOOK, children } = props
-  const { fromTeacher = null, inText = false } = props
+  const { position, span, levelMax, shown, canAsk, hasClock = false, inText = false, book = LESSON_BOOK } = props
+  const { fromTeacher = null, children } = props
   const { t } = useTranslation()
   const lesson = useMemo(() => ({ span, book }), [span, book])
-  const kept = useRef<ShownHint | null>(null)
-  const followed = useMemo(
-    () => (props.shown === undefined ? shownHint(kept.current, position, given, lesson) : null),
-    [props.shown, position, given, lesson],
-  )
-  kept.current = followed
-  const shown = props.shown ?? followed
-  const taught = useMemo(
-    () => (fromTeacher === null ? null : shownHint(fromTeacher, position, [], lesson)),
-    [fromTeacher, position, lesson],
-  )
-  const told = taught ?? shown
+  const [putAway, setPutAway] = useState<ShownHint | null>(null)
+  const isAway = shown !== null && (fromTeacher?.isAway ?? isSameHint(putAway, shown))
+  const told = isAway ? null : shown
   const next = useMemo(
-    () => (canAsk ? nextHintLevel(told, position, levelMax, lesson) : null),
-    [canAsk, told, position, levelMax, lesson],
+    () => (canAsk ? nextHintLevel(shown, position, levelMax, lesson) : null),
+    [canAsk, shown, position, levelMax, lesson],
   )
-  if (levelMax === 0 && taught === null) return children
+  if (levelMax === 0 && shown === null) return children
+  const takeOut = () => {
+    setPutAway(null)
+    fromTeacher?.onTakeOut()
+  }
+  const isOpen = told !== null
   return (
-    <>
-      <div className={classNames(styles.others, told !== null && styles.makeRoom)}>{children}</div>
+    <div
+      className={classNames(styles.both, isOpen && hasClock && styles.oneColumn)}
+      data-goal-over-hint={isOpen && hasClock ? true : undefined}
+    >
+      <div className={classNames(styles.others, isOpen && styles.makeRoom)}>{children}</div>
       <section
         className={classNames(
           styles.ladder,
           hasClock && styles.underHead,
           inText && styles.inText,
-          told !== null && styles.open,
+          isOpen && styles.open,
         )}
         tabIndex={-1}
         aria-label={t('hints:label')}
-        data-takes-height={told !== null ? 'hint' : undefined}
+        data-takes-height={isOpen ? 'hint' : undefined}
       >
-        {taught !== null && fromTeacher !== null && <FromTeacher onPutAway={fromTeacher.onPutAway} />}
-        <Rungs {...props} shown={told} lesson={lesson} />
-        {levelMax > 0 && (next !== null || told === null) && <AskButton {...props} next={next} />}
+        <Rungs {...props} shown={told} lesson={lesson} isTaught={fromTeacher !== null} />
+        <div className={styles.keys}>
+          {isAway ? (
+            <TakeOutButton {...props} onTakeOut={takeOut} staysHere={next !== null} />
+          ) : (
+            levelMax > 0 && (next !== null || !isOpen) && <AskButton {...props} next={next} />
+          )}
+          {isOpen && fromTeacher !== null && (
+            <Button look="quiet" className={styles.quiet} onClick={leaving(fromTeacher.onPutAway)}>
+              {t('hints:putAway')}
+            </Button>
+          )}
+          {isOpen && fromTeacher === null && !inText && (
+            <Button
+              look="quiet"
+              className={classNames(styles.quiet, styles.toGoal)}
+              onClick={leaving(() => setPutAway(shown))}
+            >
+              {t('hints:toGoal')}
+            </Button>
+          )}
+        </div>
       </section>
-    </>
+    </div>
   )
 }
 
-function FromTeacher({ onPutAway }: Pick<TeacherHint, 'onPutAway'>) {
-  const { t } = useTranslation()
-  return (
-    <p className={styles.from}>
-      <b>{t('hints:fromTeacher')}</b>
-      <Button look="quiet" onClick={onPutAway}>
-        {t('hints:putAway')}
-      </Button>
-    </p>
-  )
+/** The button that is pressed goes with the press: whoever stood on it stays with the hint. */
+function leaving(act: () => void) {
+  return ({ currentTarget }: MouseEvent<HTMLButtonElement>) => {
+    if (document.activeElement === currentTarget) currentTarget.closest('section')?.focus()
+    act()
+  }
+}
+
+function isSameHint(one: ShownHint | null, other: ShownHint): boolean {
+  return one !== null && one.level === other.level && cubesEqual(one.position, other.position)
 }
 
 type RungsProps = Pick<HintLadderProps, 'position' | 'baseColour' | 'marks'> & {
   readonly shown: ShownHint | null
+  readonly isTaught: boolean
   readonly lesson: { readonly span: StageSpan; readonly book: SequenceBook }
 }
 
 /** Always in the page, so that what comes in is heard. */
-function Rungs({ shown, position, baseColour, marks, lesson }: RungsProps) {
+function Rungs({ shown, isTaught, position, baseColour, marks, lesson }: RungsProps) {
   const { t } = useTranslation()
   const at = useMemo(() => (shown === null ? null : toldAt(shown, position, lesson)), [shown, position, lesson])
   const hint = useMemo(() => (at === null ? null : hintFor(at, lesson.span, 1, lesson.book)), [at, lesson])
@@ -136,44 +154,85 @@ function Rungs({ shown, position, baseColour, marks, lesson }: RungsProps) {
           <HintPicture position={at} about={hint} baseColour={baseColour} marks={marks} />
         </div>
       )}
-      <ol className={styles.rungs} aria-live="polite">
-        {shown !== null &&
-          at !== null &&
-          hintWords(t, at, shown.level, baseColour, lesson).map((rung) => (
-            <li key={rung.kind}>
-              <p>{rung.words}</p>
-              {rung.why !== null && <p className={styles.why}>{rung.why}</p>}
-            </li>
-          ))}
-      </ol>
+      <div className={styles.words}>
+        {at !== null && isTaught && <p className={styles.from}>{t('hints:fromTeacher')}</p>}
+        <ol className={styles.rungs} aria-live="polite">
+          {shown !== null &&
+            at !== null &&
+            hintWords(t, at, shown.level, baseColour, lesson).map((rung) => (
+              <li key={rung.kind}>
+                <p>{rung.words}</p>
+                {rung.why !== null && <p className={styles.why}>{rung.why}</p>}
+              </li>
+            ))}
+        </ol>
+      </div>
     </div>
   )
 }
 
 function AskButton(props: HintLadderProps & { readonly next: HintLevel | null }) {
-  const { next, cost, levelMax, onAsk, button, inText = false } = props
+  const { next, cost, levelMax, onAsk } = props
   const { t } = useTranslation()
-  const ask = ({ currentTarget }: MouseEvent<HTMLButtonElement>) => {
+  const ask = (event: MouseEvent<HTMLButtonElement>) => {
     if (next === null) return
-    // With the last rung the button goes; whoever stood on it stays with the hint.
-    if (next === levelMax && document.activeElement === currentTarget) currentTarget.closest('section')?.focus()
-    onAsk(next)
+    // With the last rung the button goes.
+    if (next === levelMax) leaving(() => onAsk(next))(event)
+    else onAsk(next)
   }
+  return (
+    <LadderButton
+      {...props}
+      words={t(`hints:ask.${next ?? 1}`)}
+      below={cost === 0 ? t('hints:free') : t('hints:cost', { count: cost })}
+      off={next === null}
+      onPress={ask}
+    />
+  )
+}
+
+type TakeOutButtonProps = HintLadderProps & {
+  readonly onTakeOut: () => void
+  /** There is a rung above: the button stays, and offers it. */
+  readonly staysHere: boolean
+}
+
+function TakeOutButton({ onTakeOut, staysHere, ...props }: TakeOutButtonProps) {
+  const { t } = useTranslation()
+  return (
+    <LadderButton
+      {...props}
+      words={t('hints:toHint')}
+      below={t('hints:free')}
+      off={false}
+      onPress={staysHere ? onTakeOut : leaving(onTakeOut)}
+    />
+  )
+}
+
+type LadderButtonProps = Pick<HintLadderProps, 'button' | 'inText'> & {
+  readonly words: string
+  readonly below: string
+  readonly off: boolean
+  readonly onPress: (event: MouseEvent<HTMLButtonElement>) => void
+}
+
+function LadderButton({ words, below, off, onPress, button, inText = false }: LadderButtonProps) {
   return (
     <button
       ref={button}
       type="button"
       className={styles.ask}
-      aria-disabled={next === null}
+      aria-disabled={off}
       aria-keyshortcuts={inText ? undefined : 'H'}
-      onClick={ask}
+      onClick={onPress}
     >
       <svg className={styles.icon} viewBox="0 0 24 24" aria-hidden="true">
         <path d="M12 3.500a6 6 0 0 0-3.600 10.800c.7.600 1.100 1.300 1.100 2.200h5c0-.9.400-1.600 1.100-2.200A6 6 0 0 0 12 3.500zM9.500 20.500h5" />
       </svg>
       <span className={styles.askWords}>
-        <b>{t(`hints:ask.${next ?? 1}`)}</b>
-        <span className={styles.cost}>{cost === 0 ? t('hints:free') : t('hints:cost', { count: cost })}</span>
+        <b>{words}</b>
+        <span className={styles.cost}>{below}</span>
       </span>
     </button>
   )

@@ -26,7 +26,7 @@ export type ShownHint = { readonly position: CubePosition; readonly level: HintL
 /**
  * @param before what stood there until now
  * @param position where the cube stands now
- * @param given levels of the hints that were given at this very position
+ * @param given levels of the hints that were given at this very position; what stood for the same step is kept with them
  * @returns what stands there from now on; asking twice changes nothing
  */
 export function shownHint(
@@ -37,7 +37,9 @@ export function shownHint(
 ): ShownHint | null {
   if (goalMet(position, lesson.span.to)) return null
   if (given.length > 0) {
-    const level = Math.max(...given) as HintLevel
+    // A lower rung, from the teacher or asked for in another hold, takes none away that was given for the same step.
+    const known = before !== null && isSameStep(before.position, position, lesson) ? before.level : 0
+    const level = Math.max(...given, known) as HintLevel
     const isSame = before !== null && before.level === level && cubesEqual(before.position, position)
     return isSame ? before : { position, level }
   }

@@ -22,9 +22,12 @@ export function FootNotes({ lanes }: { readonly lanes: readonly Lane[] }) {
 /** @returns the notes of one lane in words, with commas between; empty when there are none */
 export function laneNoteWords(t: ReturnType<typeof useTranslation>['t'], { notes }: Pick<Lane, 'notes'>): string {
   if (notes === null) return ''
-  const { nHints, hintLevel, nNudges, kept, written, turnsAfterEnd } = notes
+  const { nHints, hintLevel, nHintsBefore, nTriesHelped, nNudges, kept, written, turnsAfterEnd } = notes
   const words = [
     ...(nHints > 0 ? [t('board:notes.hints', { count: nHints, level: hintLevel })] : []),
+    ...(nHintsBefore > 0
+      ? [t(nTriesHelped === 1 ? 'board:notes.hintsInATry' : 'board:notes.hintsInTries', { count: nHintsBefore })]
+      : []),
     ...(nNudges > 0 ? [t('board:notes.nudges', { count: nNudges })] : []),
     ...(written ? [t('board:notes.written')] : []),
     ...(kept ? [t('board:notes.kept')] : []),

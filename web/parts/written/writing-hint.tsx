@@ -3,7 +3,7 @@
  * which the written turns lead, and the page says so.
  */
 
-import { useMemo } from 'react'
+import { useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import type { CubePosition } from '../../../engine/cube/cube-position.ts'
@@ -12,7 +12,7 @@ import { LESSON_BOOK } from '../../../engine/method/book/lesson-book.ts'
 import type { HintLevel } from '../../../engine/method/way/hint-level.ts'
 import { HintLadder, type HintLadderProps } from '../hints/hint-ladder.tsx'
 import styles from './writing-hint.module.css'
-import { hintBesideWriting, type WrittenHint } from './written-hints.ts'
+import { hintsBesideWriting, type WrittenHint } from './written-hints.ts'
 
 /** The hints of the try that is being written. */
 export type HintsOfWriting = Pick<HintLadderProps, 'cost'> & {
@@ -20,6 +20,8 @@ export type HintsOfWriting = Pick<HintLadderProps, 'cost'> & {
   readonly levelMax: HintLevel
   /** In the order in which they were asked for. */
   readonly asked: readonly WrittenHint[]
+  /** The highest rung that the teacher sent for the start, and what is done when it is looked at here. */
+  readonly taught?: { readonly level: HintLevel; readonly onTakeOut: () => void } | null
   /** Called with one more; the caller keeps it. */
   readonly onAsk: (hint: WrittenHint) => void
 }
@@ -36,14 +38,21 @@ type WritingHintProps = HintsOfWriting &
   }
 
 export function WritingHint(props: WritingHintProps) {
-  const { start, turns, readsWell, open, span, asked, onAsk, baseColour, marks, levelMax, cost } = props
+  const { start, turns, readsWell, open, span, asked, onAsk, baseColour, marks, levelMax, cost, taught = null } = props
   const { t } = useTranslation()
   const position = useMemo(() => afterTurns(start, turns), [start, turns])
   const { from, to } = span
-  const shown = useMemo(
-    () => hintBesideWriting(start, turns, asked, { span: { from, to }, book: LESSON_BOOK }),
-    [start, turns, asked, from, to],
+  const level = taught?.level ?? null
+  const { shown, isTaught } = useMemo(
+    () => hintsBesideWriting(start, turns, asked, level, { span: { from, to }, book: LESSON_BOOK }),
+    [start, turns, asked, level, from, to],
   )
+  // It stands above all, or was put away there: here it is known, and taken out for nothing.
+  const [takenOut, setTakenOut] = useState(false)
+  const takeOut = () => {
+    setTakenOut(true)
+    taught?.onTakeOut()
+  }
   return (
     <div className={styles.hint}>
       <p className={styles.from}>{t(readsWell ? 'written:hintFrom' : 'written:hintAfterTheFault')}</p>
@@ -54,14 +63,12 @@ export function WritingHint(props: WritingHintProps) {
         marks={marks}
         levelMax={levelMax}
         cost={cost}
-        given={NONE}
         shown={shown}
         onAsk={(level) => onAsk({ level, behind: turns })}
         canAsk={readsWell && open}
+        fromTeacher={isTaught ? { isAway: !takenOut, onPutAway: () => setTakenOut(false), onTakeOut: takeOut } : null}
         inText
       />
     </div>
   )
 }
-
-const NONE: readonly HintLevel[] = []

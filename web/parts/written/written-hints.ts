@@ -53,6 +53,26 @@ export function hintBesideWriting(
   return shown
 }
 
+/**
+ * The same where the teacher has sent a hint for the start, too: it is known there like one that was asked for, and is not
+ * asked for again.
+ *
+ * @param taught the level of it; null for none
+ * @returns what stands, and whether it is no more than the teacher has sent
+ */
+export function hintsBesideWriting(
+  start: CubePosition,
+  turns: readonly Turn[],
+  hints: readonly WrittenHint[],
+  taught: HintLevel | null,
+  lesson: Lesson,
+): { readonly shown: ShownHint | null; readonly isTaught: boolean } {
+  const own = hintBesideWriting(start, turns, hints, lesson)
+  if (taught === null) return { shown: own, isTaught: false }
+  const all = hintBesideWriting(start, turns, [{ level: taught, behind: [] }, ...hints], lesson)
+  return { shown: all, isTaught: all !== null && (own === null || own.level < all.level) }
+}
+
 /** Reads what was kept; what makes no sense is left out. */
 export function readWrittenHints(kept: unknown): readonly WrittenHint[] {
   return Array.isArray(kept) ? kept.filter(isWrittenHint) : []
