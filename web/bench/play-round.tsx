@@ -12,7 +12,7 @@ import { TurnRibbon } from '../parts/bench-page/turn-ribbon.tsx'
 import type { HandActs } from '../parts/hands/hand-acts.ts'
 import { Hands } from '../parts/hands/hands.tsx'
 import { HintLadder } from '../parts/hints/hint-ladder.tsx'
-import { useHintOfTry } from '../parts/hints/use-hint-of-try.ts'
+import { useHintOfTry, useStepUnderWay } from '../parts/hints/use-hint-of-try.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import type { BenchFace } from './bench-face.ts'
 import type { FaceProps } from './bench-props.ts'
@@ -53,7 +53,9 @@ export function PlayRound(props: PlayRoundProps) {
   const hintButton = useRef<HTMLButtonElement>(null)
   const pressHint = useCallback(() => hintButton.current?.click(), [])
   const nudges = useNudges(view, mine, play.phase !== 'countdown')
-  const shown = useHintOfTry(useStart(round), mine.steps, nudges.taught, settings)
+  const start = useStart(round)
+  const shown = useHintOfTry(start, mine.steps, nudges.taught, settings)
+  const begun = useStepUnderWay(start, mine.standing, settings)
   const isAlone = settings.pace === 'alone'
   const pickRound = useCallback(() => onChoose({ pickedRound: null }), [onChoose])
 
@@ -70,6 +72,7 @@ export function PlayRound(props: PlayRoundProps) {
           // Another try is another ladder.
           key={`${round.id} ${mine.number}`}
           position={mine.position}
+          begun={begun}
           span={settings}
           baseColour={settings.baseColour}
           marks={liked.marks}

@@ -19,7 +19,7 @@ import type { HandActs } from '../parts/hands/hand-acts.ts'
 import { Hands } from '../parts/hands/hands.tsx'
 import { HintLadder } from '../parts/hints/hint-ladder.tsx'
 import type { TaughtHint } from '../parts/hints/hint-of-try.ts'
-import { useHintOfTry } from '../parts/hints/use-hint-of-try.ts'
+import { useHintOfTry, useStepUnderWay } from '../parts/hints/use-hint-of-try.ts'
 import { refusalWords } from '../parts/refusal-words.ts'
 import { spanWords, stageWords } from '../parts/stage-words.ts'
 import { useBreakNote } from './break-note.ts'
@@ -47,6 +47,7 @@ export function PlayPractice({ first, newSeed, onChoose }: PlayPracticeProps) {
   const round = useMemo(() => roundOf(settings), [settings])
   const par = usePar(game.start, settings.stage)
   const shown = useHintOfTry(game.start, current.steps, NOBODY_TEACHES, round)
+  const begun = useStepUnderWay(game.start, current.standing, round)
   const cube = useMemo(
     () => ({ tryNumber: current.number, standing: current.standing, position: current.position }),
     [current.number, current.standing, current.position],
@@ -88,6 +89,7 @@ export function PlayPractice({ first, newSeed, onChoose }: PlayPracticeProps) {
             // Another try, or another start, is another ladder.
             key={`${game.start.join()} ${current.number}`}
             position={current.position}
+            begun={begun}
             span={round}
             baseColour={settings.baseColour}
             marks={liked.marks}

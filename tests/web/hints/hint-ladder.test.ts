@@ -7,6 +7,7 @@ import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { drawStart } from '../../../engine/method/draw-start.ts'
 import { lessonWay } from '../../../engine/method/lesson-way.ts'
 import type { HintLevel } from '../../../engine/method/way/hint-level.ts'
+import { stepUnderWay } from '../../../engine/method/way/step-under-way.ts'
 import { HintLadder, type HintLadderProps } from '../../../web/parts/hints/hint-ladder.tsx'
 import { sourceNumbered } from '../../engine/method/starts.ts'
 import { inEnglish } from '../english.ts'
@@ -21,6 +22,7 @@ const rung = (level: HintLevel) => ({ position: DOT, level })
 function drawn(over: Partial<HintLadderProps> = {}): string {
   const props: HintLadderProps = {
     position: DOT,
+    begun: null,
     span: SPAN,
     baseColour: 'white',
     marks: 'plain',
@@ -55,6 +57,20 @@ test('[HT6] where hints are off nothing is drawn; in a pause and at the goal non
   expect(drawn({ levelMax: 0 })).toBe('')
   expect(drawn({ canAsk: false })).toContain('aria-disabled="true"')
   expect(drawn({ position: afterTurns(DOT, lessonWay(DOT, SPAN)) })).toContain('aria-disabled="true"')
+})
+
+test('[HT12] amid a sequence the ladder speaks of where it began, and of what is left of it', () => {
+  const done = lessonWay(DOT, SPAN).slice(0, 3)
+  const position = afterTurns(DOT, done)
+  const begun = stepUnderWay(DOT, done, SPAN)
+  expect(begun).not.toBeNull()
+  const words = (level: HintLevel) => drawn({ position, begun, shown: rung(level) })
+  for (const level of [1, 2, 3] as const) expect(words(level)).not.toContain('An earlier layer is broken')
+  expect(words(2)).toContain('You are in the middle of it: go on as you began.')
+  expect(words(2)).toContain('>What to do?<')
+  expect(words(3)).toContain('You are in the middle of it: U’ R’ F’ are left.')
+  // Without a hint nothing is said of it.
+  expect(drawn({ position, begun })).not.toContain('in the middle')
 })
 
 test('[HT6] the rungs stand in a region that a screen reader hears, before there are any', () => {

@@ -41,6 +41,18 @@ const taught = (number: number, level: TaughtHint['level'], afterSteps = 0): Tau
   afterSteps,
 })
 
+test('[HT12] a hint that is asked for amid a sequence is the hint of that step', () => {
+  const amid = WAY.slice(0, 3)
+  const walk = walked([...amid, hintStep(1)])
+  expect(cubesEqual(walk.shown?.position ?? walk.position, DOT)).toBe(true)
+  // It stands until that step is done, and the next rung is the second one.
+  const [first] = lessonSteps(DOT, SPAN)
+  const rest = turnsOfStep(first).slice(3)
+  expect(standingAfter([...amid, hintStep(1), ...rest.slice(0, -1)])?.level).toBe(1)
+  expect(standingAfter([...amid, hintStep(1), hintStep(2)])?.level).toBe(2)
+  expect(standingAfter([...amid, hintStep(1), ...rest])).toBeNull()
+})
+
 describe('hints that were asked for', () => {
   // Rows: the steps of a try, the rung that stands at its end.
   test.each<[string, number | null]>([

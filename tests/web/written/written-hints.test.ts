@@ -5,7 +5,6 @@ import { describe, expect, test } from 'vitest'
 import { playTry } from '../../../engine/contest/play-try.ts'
 import { anEmptyTry } from '../../../engine/contest/round-state.ts'
 import { hintLevelOf, stepName } from '../../../engine/contest/steps.ts'
-import { afterTurns } from '../../../engine/cube/apply-turn.ts'
 import { parseTurns } from '../../../engine/cube/parse-turns.ts'
 import { FACE_TURNS, type Turn } from '../../../engine/cube/turns.ts'
 import { LESSON_BOOK } from '../../../engine/method/book/lesson-book.ts'
@@ -83,7 +82,8 @@ describe('what stands of them', () => {
   test('[WR7] none before one is asked for; then the highest rung that was asked for at these turns', () => {
     expect(hintBesideWriting(DOT, [], [], LESSON)).toBeNull()
     const hints = [1, 2].map((level) => ({ level: level as HintLevel, behind: first }))
-    expect(hintBesideWriting(DOT, first, hints, LESSON)).toEqual({ position: afterTurns(DOT, first), level: 2 })
+    // Amid the sequence it is the hint of the step that began at the start.
+    expect(hintBesideWriting(DOT, first, hints, LESSON)).toEqual({ position: DOT, level: 2 })
   })
 
   test('[WR7] it stands through the turns of its step, whichever text came between, and is gone at the goal', () => {

@@ -10,6 +10,10 @@ export const hints = {
   /** Where a hint stands in the place of the goal: back to it, and out with the hint again. */
   toGoal: 'To the goal',
   toHint: 'To the hint',
+  /** In the middle of what the rungs tell; `turns` in letters. */
+  begun: 'You are in the middle of it: go on as you began.',
+  left_one: 'You are in the middle of it: {{turns}} is left.',
+  left_other: 'You are in the middle of it: {{turns}} are left.',
   fromTeacher: 'From your teacher',
   putAway: 'All right',
   fromBehind: 'seen from the back',

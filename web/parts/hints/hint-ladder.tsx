@@ -7,6 +7,7 @@
  * them. What was put away is taken out again by the same button, for nothing.
  */
 
+import type { TFunction } from 'i18next'
 import { type MouseEvent, type ReactNode, type Ref, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Colour } from '../../../engine/cube/colour-scheme.ts'
@@ -16,9 +17,11 @@ import type { SequenceBook } from '../../../engine/method/sequence-book.ts'
 import type { StageSpan } from '../../../engine/method/stages.ts'
 import { hintFor } from '../../../engine/method/way/hint-ladder.ts'
 import type { HintLevel } from '../../../engine/method/way/hint-level.ts'
+import type { StepUnderWay } from '../../../engine/method/way/step-under-way.ts'
 import type { MarkStyle } from '../../cube/sticker-colours.ts'
 import { Button } from '../../ui/button.tsx'
 import { classNames } from '../../ui/class-names.ts'
+import { writtenTurn } from '../turn-words.ts'
 import styles from './hint-ladder.module.css'
 import { HintPicture } from './hint-picture.tsx'
 import { hintWords } from './hint-words.ts'
@@ -31,6 +34,8 @@ export type TeacherHint = { readonly isAway: boolean; readonly onPutAway: () => 
 export type HintLadderProps = {
   /** Where the cube stands now. A new try is another ladder: give it another `key`. */
   readonly position: CubePosition
+  /** The step that the child is in the middle of: amid its sequence the hint is about that step, and about what is left of it. */
+  readonly begun: StepUnderWay | null
   readonly span: StageSpan
   readonly baseColour: Colour
   readonly marks: MarkStyle
@@ -58,8 +63,9 @@ export type HintLadderProps = {
 }
 
 export function HintLadder(props: HintLadderProps) {
-  const { position, span, levelMax, shown, canAsk, hasClock = false, inText = false, book = LESSON_BOOK } = props
+  const { begun, span, levelMax, shown, canAsk, hasClock = false, inText = false, book = LESSON_BOOK } = props
   const { fromTeacher = null, children } = props
+  const position = begun?.position ?? props.position
   const { t } = useTranslation()
   const lesson = useMemo(() => ({ span, book }), [span, book])
   const [putAway, setPutAway] = useState<ShownHint | null>(null)
@@ -92,7 +98,7 @@ export function HintLadder(props: HintLadderProps) {
         aria-label={t('hints:label')}
         data-takes-height={isOpen ? 'hint' : undefined}
       >
-        <Rungs {...props} shown={told} lesson={lesson} isTaught={fromTeacher !== null} />
+        <Rungs {...props} position={position} shown={told} lesson={lesson} isTaught={fromTeacher !== null} />
         <div className={styles.keys}>
           {isAway ? (
             <TakeOutButton {...props} onTakeOut={takeOut} staysHere={next !== null} />
@@ -131,14 +137,14 @@ function isSameHint(one: ShownHint | null, other: ShownHint): boolean {
   return one !== null && one.level === other.level && cubesEqual(one.position, other.position)
 }
 
-type RungsProps = Pick<HintLadderProps, 'position' | 'baseColour' | 'marks'> & {
+type RungsProps = Pick<HintLadderProps, 'position' | 'begun' | 'baseColour' | 'marks'> & {
   readonly shown: ShownHint | null
   readonly isTaught: boolean
   readonly lesson: { readonly span: StageSpan; readonly book: SequenceBook }
 }
 
 /** Always in the page, so that what comes in is heard. */
-function Rungs({ shown, isTaught, position, baseColour, marks, lesson }: RungsProps) {
+function Rungs({ shown, isTaught, position, begun, baseColour, marks, lesson }: RungsProps) {
   const { t } = useTranslation()
   const at = useMemo(() => (shown === null ? null : toldAt(shown, position, lesson)), [shown, position, lesson])
   const hint = useMemo(() => (at === null ? null : hintFor(at, lesson.span, 1, lesson.book)), [at, lesson])
@@ -165,10 +171,17 @@ function Rungs({ shown, isTaught, position, baseColour, marks, lesson }: RungsPr
                 {rung.why !== null && <p className={styles.why}>{rung.why}</p>}
               </li>
             ))}
+          {shown !== null && begun !== null && at === position && <li>{begunWords(t, begun, shown.level)}</li>}
         </ol>
       </div>
     </div>
   )
+}
+
+/** What is left is as much as what to do, and said from the rung on that says it. */
+function begunWords(t: TFunction, { left }: StepUnderWay, level: HintLevel): string {
+  if (level < 3) return t('hints:begun')
+  return t('hints:left', { count: left.length, turns: left.map(writtenTurn).join(' ') })
 }
 
 function AskButton(props: HintLadderProps & { readonly next: HintLevel | null }) {

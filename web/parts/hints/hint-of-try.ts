@@ -8,6 +8,7 @@ import { applyTurn } from '../../../engine/cube/apply-turn.ts'
 import { type CubePosition, copyCube } from '../../../engine/cube/cube-position.ts'
 import { inverseTurn, type Turn } from '../../../engine/cube/turns.ts'
 import type { HintLevel } from '../../../engine/method/way/hint-level.ts'
+import { stepUnderWay } from '../../../engine/method/way/step-under-way.ts'
 import { type Lesson, type ShownHint, shownHint } from './shown-hint.ts'
 
 /** A hint that the teacher sent: the number of the nudge, and behind how many steps of the try it came. */
@@ -61,11 +62,19 @@ export function walkHints(
     const here = given.get(standing.join())
     // Nothing stands and nothing was given: a try without hints costs no thought.
     if (shown === null && here === undefined) continue
-    const next = shownHint(shown, copyCube(position), here?.levels ?? [], lesson)
+    const next =
+      here === undefined
+        ? shownHint(shown, copyCube(position), [], lesson)
+        : shownHint(shown, askedAt(start, standing, position, lesson), here.levels, lesson)
     if (here !== undefined && (next !== shown || typeof event !== 'number')) by = here.taught
     shown = next
   }
   return { start, lesson, events, position, standing, given, shown, taught: by }
+}
+
+/** @returns where a hint belongs that is given now: amid a sequence where that began, for the way from here would mend it */
+function askedAt(start: CubePosition, turns: readonly Turn[], position: CubePosition, { span, book }: Lesson) {
+  return stepUnderWay(start, turns, span, book)?.position ?? copyCube(position)
 }
 
 /** @returns what stands at the end of the walk */

@@ -11,6 +11,7 @@ import type { Turn } from '../../../engine/cube/turns.ts'
 import { LESSON_BOOK } from '../../../engine/method/book/lesson-book.ts'
 import type { HintLevel } from '../../../engine/method/way/hint-level.ts'
 import { HintLadder, type HintLadderProps } from '../hints/hint-ladder.tsx'
+import { useStepUnderWay } from '../hints/use-hint-of-try.ts'
 import styles from './writing-hint.module.css'
 import { hintsBesideWriting, type WrittenHint } from './written-hints.ts'
 
@@ -42,6 +43,7 @@ export function WritingHint(props: WritingHintProps) {
   const { t } = useTranslation()
   const position = useMemo(() => afterTurns(start, turns), [start, turns])
   const { from, to } = span
+  const begun = useStepUnderWay(start, turns, span)
   const level = taught?.level ?? null
   const { shown, isTaught } = useMemo(
     () => hintsBesideWriting(start, turns, asked, level, { span: { from, to }, book: LESSON_BOOK }),
@@ -58,6 +60,7 @@ export function WritingHint(props: WritingHintProps) {
       <p className={styles.from}>{t(readsWell ? 'written:hintFrom' : 'written:hintAfterTheFault')}</p>
       <HintLadder
         position={position}
+        begun={begun}
         span={span}
         baseColour={baseColour}
         marks={marks}

@@ -8,6 +8,7 @@ import { applyTurn } from '../../../engine/cube/apply-turn.ts'
 import { type CubePosition, copyCube } from '../../../engine/cube/cube-position.ts'
 import { isTurn, type Turn } from '../../../engine/cube/turns.ts'
 import { HINT_LEVELS, type HintLevel } from '../../../engine/method/way/hint-level.ts'
+import { stepUnderWay } from '../../../engine/method/way/step-under-way.ts'
 import { type Lesson, type ShownHint, shownHint } from '../hints/shown-hint.ts'
 
 /** A hint, and the turns behind which it was asked for. */
@@ -48,7 +49,10 @@ export function hintBesideWriting(
   for (let nTurns = 0; nTurns <= turns.length; nTurns++) {
     if (nTurns > 0) applyTurn(position, turns[nTurns - 1])
     const given = ofThese.filter(({ behind }) => behind.length === nTurns).map(({ level }) => level)
-    if (shown !== null || given.length > 0) shown = shownHint(shown, copyCube(position), given, lesson)
+    if (given.length > 0) {
+      const begun = stepUnderWay(start, turns.slice(0, nTurns), lesson.span, lesson.book)
+      shown = shownHint(shown, begun?.position ?? copyCube(position), given, lesson)
+    } else if (shown !== null) shown = shownHint(shown, copyCube(position), [], lesson)
   }
   return shown
 }
