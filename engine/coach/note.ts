@@ -37,7 +37,9 @@ export type NoteFacts = {
   readonly toTurn: number
   /**
    * Counted turns by which the mistake made the way longer: those that were made until the earlier stages stood again,
-   * plus what the lesson takes from there, less what it took before. 0 for re-holds, which are free.
+   * plus what the lesson takes from there, less what it took before. 0 for re-holds, which are free. Of a try that reached
+   * its goal those of all notes together are no more than its turns less par; where they would be they are lessened alike, to
+   * 0 at worst: what a mistake lost was won back by a way that is shorter than the lesson's.
    */
   readonly costTurns: number
   /** Is it the last thing that was done, and not made good yet? */

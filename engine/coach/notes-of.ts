@@ -4,6 +4,7 @@ import { formatRepeated } from '../method/book/format-book.ts'
 import { caseOf, isLastLayerStage } from '../method/cases.ts'
 import type { StageCaseId } from '../method/piece-cases.ts'
 import { adviceAt } from './advice.ts'
+import { type Costing, costsTogether } from './costs-together.ts'
 import { broken } from './findings/broken.ts'
 import type { Explained, Finder, Finding } from './findings/finding.ts'
 import { insideOwnWays } from './findings/inside-own-way.ts'
@@ -36,33 +37,41 @@ const FINDERS: readonly Finder[] = [
   longWay,
 ]
 
-/** @returns the notes, the dearest first; what cost nothing is left out, but for re-holds, which are free */
+/**
+ * @returns the notes, the dearest first; what made nothing longer is left out, but for re-holds, which are free. What they
+ *   cost together: `costs-together.ts`.
+ */
 export function notesOf(explained: Explained): Note[] {
   const { track, segments } = explained
   const ofSegments = segments.flatMap((segment, index) =>
     FINDERS.flatMap((find) => {
       const finding = find(explained, index)
-      return finding === null ? [] : (noteOf(track, finding, segment) ?? [])
+      return finding === null ? [] : (costingOf(track, finding, segment) ?? [])
     }),
   )
   const others = [...insideOwnWays(explained), ...needlessReHolds(track)].flatMap(
-    (finding) => noteOf(track, finding, segmentAt(segments, finding.from)) ?? [],
+    (finding) => costingOf(track, finding, segmentAt(segments, finding.from)) ?? [],
   )
-  return [...ofSegments, ...others].sort((a, b) => b.costTurns - a.costTurns || a.fromTurn - b.fromTurn)
+  return costsTogether(track, [...ofSegments, ...others])
 }
 
 function segmentAt(segments: readonly Segment[], moment: number): Segment | undefined {
   return segments.find(({ from, to }) => from <= moment && moment < to)
 }
 
-function noteOf(track: TurnTrack, finding: Finding, segment: Segment | undefined): Note | null {
+function costingOf(track: TurnTrack, finding: Finding, segment: Segment | undefined): Costing | null {
   const { details, from, to, since } = finding
   const sound = soundAgain(track, since, finding.until)
   const isOpen = sound === null
-  const costTurns =
-    finding.costTurns ?? (isOpen ? countBetween(track, since, track.turns.length) : turnsLost(track, since, sound))
+  const until = sound ?? track.turns.length
+  const costTurns = finding.costTurns ?? (isOpen ? countBetween(track, since, until) : turnsLost(track, since, until))
   if (costTurns <= 0 && !isOpen && details.key !== 'coach/needless-re-hold') return null
-  return { ...factsAt(track, since, finding.until, segment), fromTurn: from, toTurn: to, costTurns, isOpen, ...details }
+  const facts = factsAt(track, since, finding.until, segment)
+  const note = { ...facts, fromTurn: from, toTurn: to, costTurns, isOpen, ...details }
+  // What is plain is plain of its own turns, whatever was broken meanwhile.
+  return finding.costTurns === null
+    ? { note, since, until, isPlain: false }
+    : { note, since: from, until: to, isPlain: true }
 }
 
 type CaseFacts = Pick<NoteFacts, 'stage' | 'caseId' | 'piece' | 'becomes' | 'broken' | 'sequence' | 'sequenceStage'>

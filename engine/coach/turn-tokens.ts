@@ -63,3 +63,16 @@ export function quartersTogether(tokens: ArrayLike<Token>, from: number, to: num
   for (let index = from; index < to; index++) sum += quartersOf(tokens[index])
   return sum & 3
 }
+
+/**
+ * Of `U U' U` the last two undo each other, and so do the first two: of pairs that are equally good the first one made is the
+ * one that was needless.
+ *
+ * @param from first of some tokens that undo each other, up to `to` @param least where nothing before may be looked at
+ * @returns by how many tokens earlier there are as many of the same
+ */
+export function nTokensEarlier(tokens: ArrayLike<Token>, least: number, from: number, to: number): number {
+  let n = 0
+  while (from - n > least && tokens[from - n - 1] === tokens[to - n - 1]) n++
+  return n
+}

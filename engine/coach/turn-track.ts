@@ -128,6 +128,13 @@ export function turnsLost(track: TurnTrack, from: number, to: number): number {
   return nTurns - nLessonTurns(track, from, finished)
 }
 
+/** @returns counted turns of the lesson way from a moment to the goal of the span, over whatever is broken then; 0 at the goal */
+export function lessonTurnsToGoal(track: TurnTrack, moment: number): number {
+  const { stage, left } = track.standings[moment]
+  if (stage === null) return 0
+  return stage === track.span.to ? left.nTurns : nLessonTurns(track, moment, track.span.to)
+}
+
 /** @returns counted turns of the lesson way from a moment to the goal of a later stage than the one under way */
 function nLessonTurns({ standings, book, lessonTurns }: TurnTrack, from: number, to: Stage): number {
   const key = from * STAGES_AND_END + to

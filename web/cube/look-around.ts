@@ -11,12 +11,31 @@ export const LOOK_FROM_FRONT: Look = { pitch: -31, yaw: -35 }
 /** Degrees that one press of an arrow key looks further. */
 export const LOOK_STEP_DEGREES = 15
 
+/** Degrees that one press of a button looks further: the far side is four presses away. */
+const LOOK_PRESS_DEGREES = 45
+
+/** From where the eye looks, one press further. */
+export const LOOK_SIDES = ['left', 'right', 'above', 'below'] as const
+export type LookSide = (typeof LOOK_SIDES)[number]
+
+const PRESSES: Readonly<Record<LookSide, Look>> = {
+  left: { pitch: 0, yaw: LOOK_PRESS_DEGREES },
+  right: { pitch: 0, yaw: -LOOK_PRESS_DEGREES },
+  above: { pitch: -LOOK_PRESS_DEGREES, yaw: 0 },
+  below: { pitch: LOOK_PRESS_DEGREES, yaw: 0 },
+}
+
 /** Straight from above or below is the limit; beyond it left and right would change sides. */
 const PITCH_DEGREES_MAX = 90
 
 export function lookFurther(look: Look, by: Look): Look {
   const pitch = Math.max(-PITCH_DEGREES_MAX, Math.min(PITCH_DEGREES_MAX, look.pitch + by.pitch))
   return { pitch, yaw: withinHalfCircle(look.yaw + by.yaw) }
+}
+
+/** @returns the look after one press; the same where there is nothing further, straight above and below */
+export function lookFromSide(look: Look, side: LookSide): Look {
+  return lookFurther(look, PRESSES[side])
 }
 
 export function isFromFront(look: Look): boolean {

@@ -4,7 +4,7 @@
  *     F U R R' R U' R' F'    "R was turned and turned back, which takes 2 turns"
  */
 
-import { layerOf, quartersTogether } from '../turn-tokens.ts'
+import { layerOf, nTokensEarlier, quartersTogether } from '../turn-tokens.ts'
 import { endOfRest, type SlipFinder } from './slip.ts'
 
 const RUN_MIN = 2
@@ -20,8 +20,10 @@ export const undoneInside: SlipFinder = (begun) => {
     if (quartersTogether(track.tokens, fromToken, toToken) !== 0) continue
     const endToken = endOfRest(begun, toToken, nRight)
     if (endToken === null) continue
-    const turn = track.turns[track.turnOfToken[fromToken]]
-    return { details: { key: 'coach/undone', turn, nTurns: toToken - fromToken }, fromToken, toToken, endToken }
+    const nEarlier = nTokensEarlier(track.tokens, at, fromToken, toToken)
+    const turn = track.turns[track.turnOfToken[fromToken - nEarlier]]
+    const details = { key: 'coach/undone', turn, nTurns: toToken - fromToken } as const
+    return { details, fromToken: fromToken - nEarlier, toToken: toToken - nEarlier, endToken }
   }
   return null
 }

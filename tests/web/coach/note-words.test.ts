@@ -87,6 +87,10 @@ test('[CC10] a way of one’s own is compared with the lesson’s', () => {
   expect(noteWords(t, note, 'white')).toBe(
     'This way worked and took 14 turns: next time, try the lesson’s way, which takes 9 turns.',
   )
+  // Told with the cost that stands under the ribbon.
+  expect(noteWords(t, { ...note, costTurns: 3 }, 'white')).toBe(
+    'This way worked and took 14 turns: next time, try the lesson’s way, which saves 3 turns.',
+  )
   // Other pieces may have gone further from home meanwhile.
   expect(noteWords(t, { ...note, nLessonTurns: -1, costTurns: 15 }, 'white')).toBe(
     'This way worked and took 14 turns: next time, try the lesson’s way, which saves 15 turns.',
@@ -160,6 +164,19 @@ test.each<[Note, string]>([
   [
     { ...FACTS, key: 'coach/layer-broken', turn: turnOf('D'), broken: 2 },
     'D took a piece out of its home, and that took 5 turns: next time, see first what a turn takes along.',
+  ],
+  // Of a try that was short all the same: what was lost was won back.
+  [
+    { ...FACTS, key: 'coach/layer-broken', turn: turnOf('D'), broken: 1, costTurns: 0 },
+    'D took the white cross apart, and other turns made up for it: next time, see first what a turn takes along.',
+  ],
+  [
+    { ...FACTS, key: 'coach/layer-broken', turn: turnOf('D'), broken: 2, costTurns: 0 },
+    'D took a piece out of its home, and other turns made up for it: next time, see first what a turn takes along.',
+  ],
+  [
+    { ...FACTS, key: 'coach/wrong-amount', turn: turnOf('R2'), shouldBe: turnOf('R'), costTurns: 0 },
+    'R2 went too far, and other turns made up for it: next time, R is enough there.',
   ],
   [
     { ...FACTS, key: 'coach/layer-left-broken', turn: turnOf('D'), broken: 2, isOpen: true },

@@ -3,7 +3,7 @@
  * teacher alone until it is shown to all; then live on every bench and on the board.
  */
 
-import { useCallback, useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { useCallback, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { PIECE_NAMES } from '../../../engine/contest/nudges.ts'
 import type { Face } from '../../../engine/cube/faces.ts'
@@ -21,7 +21,15 @@ import { useShownCube } from '../../parts/showing/use-shown-cube.ts'
 import { Button } from '../../ui/button.tsx'
 import type { RoomActs } from '../desk-acts.ts'
 import styles from './demonstrate.module.css'
-import { type GivenTurns, isOwnCube, type Source, shownFrom, sourcesOf, sourceWords } from './demonstration-source.ts'
+import {
+  type GivenTurns,
+  isOwnCube,
+  type Source,
+  shownFrom,
+  sourcesOf,
+  sourceWords,
+  takenUp,
+} from './demonstration-source.ts'
 import { useExampleStart } from './example-start.ts'
 import { useShowing } from './use-showing.ts'
 
@@ -37,19 +45,26 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
   const pieceId = useId()
   const sourceId = useId()
   const { example, drawAnother } = useExampleStart(view)
-  const material = { view, given, example }
+  // A teacher who comes to show a student's turns comes for these; else what the class sees goes on.
+  const [begun] = useState(() =>
+    view.showing === null || isFresh(given) ? null : takenUp(t, view.showing, { view, given, example, kept: null }),
+  )
+  useEffect(() => {
+    if (given !== null) CAME_FOR.add(given)
+  }, [given])
+  const material = { view, given, example, kept: begun?.kept ?? null }
   const sources = sourcesOf(material)
   const [wished, setWished] = useState<Source | null>(null)
-  const source = wished !== null && sources.includes(wished) ? wished : sources[0]
+  const source = [wished, begun?.source].find((each) => each != null && sources.includes(each)) ?? sources[0]
   const isOwn = isOwnCube(source)
   const list = useRef<HTMLSelectElement>(null)
   // A cube of one's own and a way that plays are laid out differently: the list is another one then, and keeps the focus.
   useLayoutEffect(() => {
     if (wished !== null) list.current?.focus()
   }, [wished])
-  const [own, setOwn] = useState<readonly TurnName[]>([])
-  const [gone, setGone] = useState(0)
-  const [pointer, setPointer] = useState<string | null>(null)
+  const [own, setOwn] = useState<readonly TurnName[]>(begun?.own ?? NOTHING)
+  const [gone, setGone] = useState(begun?.gone ?? 0)
+  const [pointer, setPointer] = useState<string | null>(begun?.pointer ?? null)
   const { title, start, baseColour, turns: listed } = shownFrom(t, source, material, own)
   // Each view of the room brings the same ways as new lists: what is shown must not change with them.
   const written = listed.join(' ')
@@ -60,7 +75,7 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
   )
   const done = Math.min(isOwn ? own.length : gone, turns.length)
   const at = useMemo(() => ({ at: done, chosen: 0, pointer }), [done, pointer])
-  const { isLive, begin, end } = useShowing(view, acts, shown, at)
+  const { isLive, begin, end } = useShowing(view, acts, shown, at, begun !== null)
   const cube = useShownCube(start, turns, done)
   const handActs = useMemo(
     () => ({
@@ -101,12 +116,17 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
           {t(isLive ? 'showing:demonstrate.end' : 'showing:demonstrate.begin')}
         </Button>
         <p className={styles.state} role="status">
-          {t(isLive ? 'showing:demonstrate.shown' : 'showing:demonstrate.notShown')}
+          {t(`showing:demonstrate.${isLive ? 'shown' : view.showing === null ? 'notShown' : 'otherShown'}`)}
         </p>
       </div>
       <div className={styles.point}>
         <label htmlFor={pieceId}>{t('showing:demonstrate.point')}</label>
-        <select id={pieceId} value={pointer ?? ''} onChange={(event) => setPointer(event.currentTarget.value || null)}>
+        <select
+          id={pieceId}
+          className={styles.piece}
+          value={pointer ?? ''}
+          onChange={(event) => setPointer(event.currentTarget.value || null)}
+        >
           <option value="">{t('showing:demonstrate.pointNothing')}</option>
           {PIECE_NAMES.map((home) => (
             <option key={home} value={home}>
@@ -135,7 +155,12 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
   )
   if (isOwn) {
     return (
-      <BenchLayout head={controls} clock={null} line={<ShownRibbon turns={own} at={own.length} isMade />}>
+      <BenchLayout
+        name={t('showing:demonstrate.title')}
+        head={controls}
+        clock={null}
+        line={<ShownRibbon turns={own} at={own.length} isMade />}
+      >
         <Hands
           cube={cube}
           baseColour={baseColour}
@@ -154,7 +179,7 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
     )
   }
   return (
-    <main className={styles.demonstrate}>
+    <main className={styles.demonstrate} aria-label={t('showing:demonstrate.title')}>
       {controls}
       <CubeFace shown={shown} at={at} marks="plain" onPoint={point}>
         <PlayKeys turns={shown.turns} at={done} onGo={setGone} />
@@ -165,6 +190,13 @@ export function Demonstrate({ view, acts, given, onBack }: DemonstrateProps) {
 
 const NOTHING: readonly TurnName[] = []
 const NO_STICKERS: readonly number[] = []
+
+/** Turns of students that a teacher has come for once: whoever comes back by the browser's history does not come for them. */
+const CAME_FOR = new WeakSet<GivenTurns>()
+
+function isFresh(given: GivenTurns | null): boolean {
+  return given !== null && !CAME_FOR.has(given)
+}
 
 function toggled(before: string | null, piece: string | null): string | null {
   return before === piece ? null : piece

@@ -4,35 +4,92 @@ import type { TFunction } from 'i18next'
 import { solvedCube } from '../../../engine/cube/cube-position.ts'
 import { formatStickers } from '../../../engine/cube/stickers.ts'
 import type { TurnName } from '../../../engine/cube/turns.ts'
-import type { ShownCube } from '../../../engine/wire/shown.ts'
+import type { Showing, ShownCube } from '../../../engine/wire/shown.ts'
 import type { DeskView } from '../../../engine/wire/views.ts'
 import { type ExampleStart, exampleWords, isExamplePart } from './example-start.ts'
 
 /** A student's turns, to be played before the class. */
 export type GivenTurns = { readonly name: string; readonly turns: readonly TurnName[] }
 
-/** `own-…` is turned by the teacher; the others play. */
-export type Source = 'own-start' | 'own-case' | 'own-solved' | 'case-way' | 'lesson' | 'shortest' | 'given'
+/** `own-…` is turned by the teacher; the others play. `kept` is what the class sees already. */
+export type Source =
+  | 'own-start'
+  | 'own-case'
+  | 'own-solved'
+  | 'own-kept'
+  | 'case-way'
+  | 'lesson'
+  | 'shortest'
+  | 'given'
+  | 'kept'
 
 /** Everything that a demonstration is made of. */
 export type Material = {
   readonly view: Pick<DeskView, 'round' | 'ways' | 'settings' | 'plan'>
   readonly given: GivenTurns | null
   readonly example: ExampleStart
+  /** What the class sees since before, when nothing else at hand makes it: another start, turns of a try that has gone. */
+  readonly kept: ShownCube | null
+}
+
+/** A demonstration as the class sees it, so that it can go on. */
+export type TakenUp = {
+  readonly source: Source
+  /** Turns of the teacher's own cube; none where a way plays. */
+  readonly own: readonly TurnName[]
+  /** Entries of the row that are done. */
+  readonly gone: number
+  readonly pointer: string | null
+  /** See `Material`. */
+  readonly kept: ShownCube | null
 }
 
 const SOLVED = formatStickers(solvedCube())
 
 /** @returns what can be shown now, in the order in which it is offered; the first is what a teacher most likely came for */
-export function sourcesOf({ view, given }: Pick<Material, 'view' | 'given'>): Source[] {
+export function sourcesOf({ view, given, kept }: Omit<Material, 'example'>): Source[] {
   const ofRound: Source[] = view.round === null ? [] : ['own-start']
   const ofExample: Source[] = ['own-case', 'case-way']
   return [
     ...(given === null ? [] : (['given'] as const)),
+    ...(kept === null ? [] : [keptSource(kept)]),
     ...(isExamplePart(view) ? [...ofExample, ...ofRound] : [...ofRound, ...ofExample]),
     'own-solved',
     ...(view.ways === null ? [] : (['lesson', 'shortest'] as const)),
   ]
+}
+
+/**
+ * Whoever goes in again while something is shown goes on with it.
+ *
+ * @param showing what the class sees @param material with nothing kept @returns null when it is no demonstration
+ */
+export function takenUp(t: TFunction, showing: Pick<Showing, 'shown' | 'at'>, material: Material): TakenUp | null {
+  const { shown, at } = showing
+  if (shown.kind !== 'cube') return null
+  const source = sourcesOf(material).find((each) => isSame(shownFrom(t, each, material, shown.turns), shown))
+  const taken = source ?? keptSource(shown)
+  return {
+    source: taken,
+    own: isOwnCube(taken) ? shown.turns : [],
+    gone: Math.min(at.at, shown.turns.length),
+    pointer: at.pointer,
+    kept: source === undefined ? shown : null,
+  }
+}
+
+/** The teacher's own cube has no title. */
+function keptSource({ title }: ShownCube): Source {
+  return title === '' ? 'own-kept' : 'kept'
+}
+
+function isSame(one: Omit<ShownCube, 'kind'>, other: Omit<ShownCube, 'kind'>): boolean {
+  return (
+    one.title === other.title &&
+    one.start === other.start &&
+    one.baseColour === other.baseColour &&
+    one.turns.join() === other.turns.join()
+  )
 }
 
 export function isOwnCube(source: Source): boolean {
@@ -51,6 +108,10 @@ export function sourceWords(t: TFunction, source: Source, material: Material): s
       return t('showing:demonstrate.ofCase', { what })
     case 'case-way':
       return t('showing:demonstrate.wayOfCase', { what })
+    case 'own-kept':
+      return t('showing:demonstrate.ofKept')
+    case 'kept':
+      return material.kept?.title ?? ''
     case 'given':
       return t('showing:demonstrate.ofStudent', { name: material.given?.name ?? '' })
     default:
@@ -65,8 +126,9 @@ export function shownFrom(
   material: Material,
   own: readonly TurnName[],
 ): Omit<ShownCube, 'kind'> {
-  const { view, example } = material
+  const { view, example, kept } = material
   const { round } = view
+  if (kept !== null && source === keptSource(kept)) return { ...kept, turns: isOwnCube(source) ? own : kept.turns }
   const isOfCase = source === 'own-case' || source === 'case-way'
   const start = isOfCase ? example.start : source === 'own-solved' ? SOLVED : (round?.start ?? SOLVED)
   return {

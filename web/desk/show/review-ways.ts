@@ -2,7 +2,7 @@
 
 import type { SeatId } from '../../../engine/contest/ids.ts'
 import { SHOWN_WAYS_MAX } from '../../../engine/wire/limits.ts'
-import type { ShownWay } from '../../../engine/wire/shown.ts'
+import type { Shown, ShownWay } from '../../../engine/wire/shown.ts'
 import type { ReviewView } from '../../../engine/wire/views.ts'
 
 export type WaysChoice = {
@@ -48,4 +48,43 @@ export function waysToShow({ ways, par, solutions }: ReviewView, choice: WaysCho
     shown.push({ owner, turns: solution.turns, reached: solution.reached !== null })
   }
   return shown.slice(0, SHOWN_WAYS_MAX)
+}
+
+/**
+ * Whoever goes in again while the class sees this review goes on with it.
+ *
+ * @returns what makes the same ways; null when another thing is shown, or ways that this review has no more
+ */
+export function takenUpChoice(
+  review: ReviewView,
+  shown: Shown,
+): { readonly choice: WaysChoice; readonly hidesNames: boolean } | null {
+  if (shown.kind !== 'review' || shown.roundNumber !== review.round.number || shown.start !== review.round.start) {
+    return null
+  }
+  const isOwner = (...kinds: string[]) => shown.ways.some(({ owner }) => kinds.includes(owner.kind))
+  const hidesNames = isOwner('letter')
+  const seats: SeatId[] = []
+  for (const { owner, turns } of shown.ways) {
+    if (owner.kind !== 'name' && owner.kind !== 'letter') continue
+    const solution = review.solutions.find(
+      (each) =>
+        !seats.includes(each.seatId) &&
+        (owner.kind === 'letter' || owner.name === each.name) &&
+        each.turns.join() === turns.join(),
+    )
+    if (solution !== undefined) seats.push(solution.seatId)
+  }
+  const choice = { shortest: isOwner('shortest', 'best-known'), lesson: isOwner('lesson'), seats }
+  const made = waysToShow(review, choice, hidesNames)
+  const isSame = made.length === shown.ways.length && made.every((way, index) => isSameWay(way, shown.ways[index]))
+  return isSame ? { choice, hidesNames } : null
+}
+
+function isSameWay(one: ShownWay, other: ShownWay): boolean {
+  return one.reached === other.reached && ownerOf(one) === ownerOf(other) && one.turns.join() === other.turns.join()
+}
+
+function ownerOf({ owner }: ShownWay): string {
+  return owner.kind === 'name' ? `name ${owner.name}` : owner.kind === 'letter' ? `letter ${owner.letter}` : owner.kind
 }

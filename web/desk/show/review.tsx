@@ -22,7 +22,7 @@ import type { RoomActs } from '../desk-acts.ts'
 import { hasPretenders } from '../room-phase.ts'
 import { ChooseWays } from './choose-ways.tsx'
 import styles from './review.module.css'
-import { defaultChoice, type WaysChoice, waysToShow } from './review-ways.ts'
+import { defaultChoice, takenUpChoice, type WaysChoice, waysToShow } from './review-ways.ts'
 import { useShowing } from './use-showing.ts'
 import { WhatCostMost } from './what-cost-most.tsx'
 
@@ -37,7 +37,7 @@ const BEGINS: ShowingAt = { at: 0, chosen: 0, pointer: null }
 export function Review({ view, acts, onBack }: ReviewProps) {
   const { t } = useTranslation()
   const ended = view.rounds.filter(({ phase }) => phase === 'ended')
-  const [wishedRound, setRound] = useState<RoundId | null>(null)
+  const [wishedRound, setRound] = useState<RoundId | null>(() => roundShown(view))
   const roundId = ended.some(({ id }) => id === wishedRound) ? wishedRound : (ended.at(-1)?.id ?? null)
   const [face, setFace] = useState<'ribbons' | 'costs'>('ribbons')
   const review = useReview(roundId, acts)
@@ -88,9 +88,14 @@ export function Review({ view, acts, onBack }: ReviewProps) {
 
 function Ribbons({ view, review, acts }: { view: DeskView; review: ReviewView; acts: ReviewProps['acts'] }) {
   const { t } = useTranslation()
-  const [choice, setChoice] = useState<WaysChoice>(() => defaultChoice(review))
-  const [hidesNames, setHidesNames] = useState(false)
-  const [at, setAt] = useState<ShowingAt>(BEGINS)
+  // What the class sees of this round goes on.
+  const [begun] = useState(() => {
+    const taken = view.showing === null ? null : takenUpChoice(review, view.showing.shown)
+    return taken === null || view.showing === null ? null : { ...taken, at: view.showing.at }
+  })
+  const [choice, setChoice] = useState<WaysChoice>(begun?.choice ?? (() => defaultChoice(review)))
+  const [hidesNames, setHidesNames] = useState(begun?.hidesNames ?? false)
+  const [at, setAt] = useState<ShowingAt>(begun?.at ?? BEGINS)
   const ways = useMemo(() => waysToShow(review, choice, hidesNames), [review, choice, hidesNames])
   const shown = useMemo((): ShownReview | null => {
     if (ways.length === 0) return null
@@ -101,7 +106,7 @@ function Ribbons({ view, review, acts }: { view: DeskView; review: ReviewView; a
   const chosen = Math.min(at.chosen, Math.max(0, ways.length - 1))
   const nTurns = ways[chosen]?.turns.length ?? 0
   const within = useMemo(() => ({ at: Math.min(at.at, nTurns), chosen, pointer: null }), [at.at, nTurns, chosen])
-  const { isLive, begin, end } = useShowing(view, acts, shown, within)
+  const { isLive, begin, end } = useShowing(view, acts, shown, within, begun !== null)
   const choose = useCallback((way: number, turns: number) => setAt({ at: turns, chosen: way, pointer: null }), [])
   const go = useCallback((turns: number) => setAt((before) => ({ ...before, at: turns })), [])
   if (review.solutions.length === 0 && ways.length === 0) return <p>{t('showing:review.nobody')}</p>
@@ -138,6 +143,13 @@ function Ribbons({ view, review, acts }: { view: DeskView; review: ReviewView; a
       </div>
     </div>
   )
+}
+
+/** @returns the round whose review the class sees */
+function roundShown({ showing, rounds }: DeskView): RoundId | null {
+  const shown = showing?.shown
+  if (shown?.kind !== 'review') return null
+  return rounds.find(({ number }) => number === shown.roundNumber)?.id ?? null
 }
 
 /** The solutions of a round, asked for once. */

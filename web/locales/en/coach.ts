@@ -59,13 +59,18 @@ export const coach = {
     /** No layer is broken, but one piece of the layer under way. */
     pieceTaken:
       '{{turn}} took a piece out of its home, and that took {{turns}}: next time, see first what a turn takes along.',
+    /** Shorter ways later on won back what it lost. */
+    layerMadeGood:
+      '{{turn}} took {{layer}} apart, and other turns made up for it: next time, see first what a turn takes along.',
+    pieceMadeGood:
+      '{{turn}} took a piece out of its home, and other turns made up for it: next time, see first what a turn takes along.',
     pieceStillOut: '{{turn}} took a piece out of its home, and it is not back yet: that comes first now.',
     /** The letter of the book in another hold, after a re-hold or a wide turn that does not belong there. */
     holdChanged:
       'The hold had changed and {{turn}} turned a different layer, {{then}}: next time, keep the hold there.',
     notFarEnough: '{{turn}} did not go far enough, {{then}}: next time, try {{shouldBe}} there.',
     cameTwice: '{{turn}} came twice, {{then}}: next time, {{shouldBe}} is enough there.',
-    /** The way ends nearer the goal, but by more turns than it took. */
+    /** The way ends nearer the goal, but by more turns than it took; or it saved the try turns later on. */
     longWaySaves: 'This way worked and took {{turns}}: next time, try the lesson’s way, which saves {{fewer}}.',
   },
 
@@ -85,6 +90,8 @@ export const coach = {
     sameCase: 'so the case stayed the same',
     otherCase: 'so the case became “{{case}}”',
     tookMore: 'so it took {{turns}} more',
+    /** Shorter ways later on won back what it lost. */
+    madeGood: 'and other turns made up for it',
     notYet: 'so it is not done yet',
   },
   layer: {

@@ -22,6 +22,17 @@ export const showing = {
     lesson: 'Lesson way',
   },
 
+  /** Buttons that do what a drag beside the cube does. */
+  look: {
+    title: 'Look around the cube',
+    left: 'Look from the left',
+    right: 'Look from the right',
+    above: 'Look from above',
+    below: 'Look from below',
+    back: 'As your teacher holds it',
+    backAtDesk: 'As you hold it',
+  },
+
   follow: {
     title: 'Your teacher shows',
     hide: 'To my cube',
@@ -37,17 +48,20 @@ export const showing = {
     own: 'My own cube',
     ofStart: 'From the start of the round',
     fromSolved: 'From a finished cube',
-    ofCase: 'From a start of {{what}}',
+    ofCase: 'From {{what}}',
     wayOfCase: 'The lesson way for {{what}}',
     another: 'Another start',
     lesson: 'The lesson way',
     shortest: 'The shortest way',
+    /** A cube that nothing at hand makes: the class has seen it since before. */
+    ofKept: 'From the start that the class sees',
     ofStudent: 'The turns of {{name}}',
     sentence: 'Every bench and the board show this cube.',
     begin: 'Show to all',
     end: 'Stop showing',
     shown: 'The class sees this.',
     notShown: 'Only you see this.',
+    otherShown: 'Only you see this. The class sees something else.',
     point: 'Point at',
     pointNothing: 'nothing',
     back: 'Back',

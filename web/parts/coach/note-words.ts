@@ -73,7 +73,8 @@ export function noteWords(t: TFunction, note: Note, baseColour: Colour): string 
       return t(key, { turns: turnsWords(t, note.nTurns) })
     case 'coach/long-way': {
       const turns = turnsWords(t, note.nTurns)
-      return note.nLessonTurns > 0
+      // Where less is said to be lost than the lesson would have saved here, the two numbers must not stand side by side.
+      return note.nLessonTurns > 0 && note.costTurns === note.nTurns - note.nLessonTurns
         ? t(key, { turns, fewer: turnsWords(t, note.nLessonTurns) })
         : t('coach:noteMore.longWaySaves', { turns, fewer: turnsWords(t, note.costTurns) })
     }
@@ -100,9 +101,10 @@ function thenWords(t: TFunction, note: Note, baseColour: Colour): string {
   }
   if (note.becomes !== null && note.becomes === note.caseId) return t('coach:outcome.sameCase')
   if (note.becomes !== null) return t('coach:outcome.otherCase', { case: t(`desk:case.${note.becomes}`) })
-  return note.costTurns > 0 && !note.isOpen
+  if (note.isOpen) return t('coach:outcome.notYet')
+  return note.costTurns > 0
     ? t('coach:outcome.tookMore', { turns: turnsWords(t, note.costTurns) })
-    : t('coach:outcome.notYet')
+    : t('coach:outcome.madeGood')
 }
 
 function layerWords(t: TFunction, stage: Note['stage'], baseColour: Colour): string {
@@ -164,8 +166,11 @@ function layerBrokenWords(
     return t('coach:noteMore.slippedIn', { turn, sequence: noteSequence(t, note, baseColour, 'part'), then })
   }
   if (note.broken === null || note.broken === note.stage) {
-    const isBack = note.key === 'coach/layer-broken'
-    return t(isBack ? 'coach:noteMore.pieceTaken' : 'coach:noteMore.pieceStillOut', { turn, turns })
+    if (note.key === 'coach/layer-left-broken') return t('coach:noteMore.pieceStillOut', { turn })
+    return t(note.costTurns > 0 ? 'coach:noteMore.pieceTaken' : 'coach:noteMore.pieceMadeGood', { turn, turns })
+  }
+  if (note.key === 'coach/layer-broken' && note.costTurns === 0) {
+    return t('coach:noteMore.layerMadeGood', { turn, layer: layerWords(t, note.broken, baseColour) })
   }
   return t(`coach:note.${note.key}`, { turn, layer: layerWords(t, note.broken, baseColour), turns })
 }

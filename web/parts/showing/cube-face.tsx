@@ -13,6 +13,7 @@ import type { MarkStyle } from '../../cube/sticker-colours.ts'
 import { stickerUnder } from '../../cube/sticker-under.ts'
 import { TurningCube } from '../../cube/turning-cube.tsx'
 import styles from './cube-face.module.css'
+import { LookKeys } from './look-keys.tsx'
 import { ShownRibbon } from './shown-ribbon.tsx'
 import { lastDoneWords } from './turns-done.ts'
 import { useShownCube } from './use-shown-cube.ts'
@@ -23,7 +24,7 @@ type CubeFaceProps = {
   readonly marks: MarkStyle
   /** A piece was pressed; null where nobody may point. */
   readonly onPoint?: ((sticker: number) => void) | undefined
-  /** Keys beneath. */
+  /** Keys beneath; left out on the board, which has no hands: there the cube is seen as the teacher holds it. */
   readonly children?: ReactNode
 }
 
@@ -31,6 +32,7 @@ export function CubeFace({ shown, at: { at, pointer }, marks, onPoint, children 
   const { t } = useTranslation()
   const [look, setLook] = useState(LOOK_FROM_FRONT)
   const turns = useMemo(() => shown.turns.map(turnOf), [shown.turns])
+  const hasHands = children !== undefined
   const cube = useShownCube(shown.start, shown.turns, at)
   return (
     <div className={styles.face}>
@@ -54,15 +56,17 @@ export function CubeFace({ shown, at: { at, pointer }, marks, onPoint, children 
           turnable={false}
           onTurn={() => {}}
           look={look}
-          onLook={setLook}
+          onLook={hasHands ? setLook : NO_LOOK}
           slowReHolds
           pointed={pointer === null ? NOTHING : stickersOfPiece(cube.position, pointer)}
         />
       </div>
+      {hasHands && <LookKeys look={look} onLook={setLook} isOwn={onPoint !== undefined} />}
       <ShownRibbon turns={shown.turns} at={at} />
       {children}
     </div>
   )
 }
 
+const NO_LOOK = () => {}
 const NOTHING: readonly number[] = []

@@ -34,10 +34,13 @@ type ReviewFaceProps = {
 /** The column of names, in pixels; the ribbons have the rest. */
 const NAMES_WIDTH = { wide: 156, narrow: 96 }
 const NARROW_PX = 640
-const SQUARE = { least: 15, leastOfHeight: 0.024, most: 64 }
+/** Pixels. With less the letter of a turn, and of the re-hold above it, cannot be read; long ways are scrolled instead. */
+const SQUARE = { least: 26, leastOfHeight: 0.024, most: 64 }
+/** Before the first square, in squares: half a re-hold. */
+const MARGIN_SQUARES = 0.4
 /** Pixels: what stands above and beneath the rows, and in a row beside its squares (a projector's rows have larger words). */
 const AROUND_PX = 420
-const ROW = { aroundPx: 30, aroundOnProjectorPx: 44 }
+const ROW = { squares: 1.6, aroundPx: 22, aroundOnProjectorPx: 28 }
 const PROJECTOR_HEIGHT_PX = 900
 /** Rows that would need smaller squares than these to be in sight together are scrolled instead. */
 const LEAST_FOR_HEIGHT = 30
@@ -58,7 +61,8 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
   const free = (box?.widthPx ?? 1_000) - namesWidth
   const most = box === null ? SQUARE.most : squareForHeight(window.innerHeight, review.ways.length)
   const least = Math.max(SQUARE.least, SQUARE.leastOfHeight * window.innerHeight)
-  const square = Math.max(least, Math.min(most, Math.floor(free / (review.nSquares + END_SQUARES))))
+  const square = Math.max(least, Math.min(most, Math.floor(free / (MARGIN_SQUARES + review.nSquares + END_SQUARES))))
+  const margin = namesWidth + MARGIN_SQUARES * square
   // What the mark stands at is in sight, however long the ways are; nobody scrolls a projector.
   useEffect(() => {
     if (ribbons.current !== null) ribbons.current.scrollLeft = place * square - ribbons.current.clientWidth / 2
@@ -111,8 +115,8 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
         aria-label={t('showing:review.ribbons')}
         tabIndex={onChoose === undefined ? 0 : undefined}
       >
-        <div className={styles.sheet} style={{ width: namesWidth + (review.nSquares + END_SQUARES) * square }}>
-          <div className={styles.moments} style={{ marginInlineStart: namesWidth }}>
+        <div className={styles.sheet} style={{ width: margin + (review.nSquares + END_SQUARES) * square }}>
+          <div className={styles.moments} style={{ marginInlineStart: margin }}>
             {review.moments.map((each, index) => (
               <MomentHead
                 key={each.moment.key}
@@ -137,7 +141,7 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
               />
             ))}
           </ol>
-          <span className={styles.mark} style={{ insetInlineStart: namesWidth + place * square }} aria-hidden="true" />
+          <span className={styles.mark} style={{ insetInlineStart: margin + place * square }} aria-hidden="true" />
         </div>
       </section>
       {children}
@@ -148,6 +152,6 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
 /** @returns the largest square, in pixels, with which so many rows fit on the page */
 function squareForHeight(heightPx: number, nRows: number): number {
   const around = heightPx >= PROJECTOR_HEIGHT_PX ? ROW.aroundOnProjectorPx : ROW.aroundPx
-  const square = Math.floor((heightPx - AROUND_PX) / nRows) - around
+  const square = Math.floor(((heightPx - AROUND_PX) / nRows - around) / ROW.squares)
   return Math.max(LEAST_FOR_HEIGHT, Math.min(SQUARE.most, square))
 }

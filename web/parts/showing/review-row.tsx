@@ -2,12 +2,13 @@
 
 import type { CSSProperties } from 'react'
 import { useTranslation } from 'react-i18next'
-import { type Turn, turnKind } from '../../../engine/cube/turns.ts'
 import { classNames } from '../../ui/class-names.ts'
 import { Sign } from '../../ui/signs.tsx'
 import { type RibbonPart, ribbonParts } from '../ribbon/ribbon-parts.ts'
 import { ribbonWords } from '../ribbon/ribbon-words.ts'
 import { writtenTurn } from '../turn-words.ts'
+import { bracketsOf } from './brackets.ts'
+import { reHoldShift } from './re-hold-shift.ts'
 import type { ReadWay } from './read-ways.ts'
 import styles from './review-row.module.css'
 import { ownerWords } from './way-words.ts'
@@ -21,8 +22,8 @@ type ReviewRowProps = {
   readonly onChoose?: ((chosen: number, at: number) => void) | undefined
 }
 
-/** Two brackets at most: the dearest mistakes. More would be a wall of red ink. */
-const BRACKETS_MAX = 2
+/** Room for what stands at a bracket, in pixels; as much as the larger words of a projector take. */
+const LABEL_PX = 132
 
 export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }: ReviewRowProps) {
   const { t } = useTranslation()
@@ -30,7 +31,7 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
   const isMade = way.owner.kind === 'name' || way.owner.kind === 'letter'
   const left = (turnIndex: number) => aligned.places[turnIndex] * square
   const name = ownerWords(t, way)
-  const brackets = isMade ? reading.notes.filter((note) => note.costTurns > 0).slice(0, BRACKETS_MAX) : []
+  const brackets = isMade ? bracketsOf(reading.notes, left, square, LABEL_PX) : []
   return (
     <li
       className={classNames(styles.row, isChosen && styles.chosen)}
@@ -59,7 +60,7 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
           <Part
             key={`${part.kind}${part.at}`}
             part={part}
-            left={left(part.at) + nReHoldsBefore(turns, part.at) * square * RE_HOLD_SQUARES}
+            left={left(part.at) + reHoldShift(turns, part.at) * square}
             isMade={isMade}
             onPress={onChoose === undefined ? undefined : (turn) => onChoose(index, turn + 1)}
           />
@@ -68,28 +69,14 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
           {way.reached && <Sign of="reached" />}
           <b>{reading.nTurns}</b>
         </span>
-        {brackets.map((note) => (
-          <span
-            key={`${note.key}${note.fromTurn}`}
-            className={styles.bracket}
-            style={{ left: left(note.fromTurn), width: Math.max(square, left(note.toTurn) - left(note.fromTurn)) }}
-          >
+        {brackets.map(({ note, left, width }) => (
+          <span key={`${note.key}${note.fromTurn}`} className={styles.bracket} style={{ left, width }}>
             <span>{t('showing:bracket', { count: note.costTurns })}</span>
           </span>
         ))}
       </div>
     </li>
   )
-}
-
-/** Re-holds in a row stand on one seam, beside each other. */
-const RE_HOLD_SQUARES = 0.66
-
-function nReHoldsBefore(turns: readonly Turn[], at: number): number {
-  if (turnKind(turns[at]) !== 're-hold') return 0
-  let n = 0
-  while (n < at && turnKind(turns[at - n - 1]) === 're-hold') n++
-  return n
 }
 
 type PartProps = {
