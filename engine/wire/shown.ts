@@ -41,6 +41,9 @@ const wayOwner = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('letter'), letter: z.string().regex(/^[A-H]$/) }),
 ])
 
+/** Counted turns that a solution's hints cost; they have no square of their own. */
+const hintTurns = z.int().min(0).max(10_000)
+
 /** A cube that the teacher turns, or one of the ways through a start, turned slowly. */
 const shownCubeSchema = z.strictObject({
   kind: z.literal('cube'),
@@ -59,7 +62,7 @@ const shownReviewSchema = z.strictObject({
   start: stickers,
   baseColour: z.enum(COLOURS),
   ways: z
-    .array(z.strictObject({ owner: wayOwner, turns, reached: z.boolean() }))
+    .array(z.strictObject({ owner: wayOwner, turns, reached: z.boolean(), hintTurns }))
     .min(1)
     .max(SHOWN_WAYS_MAX)
     .readonly(),

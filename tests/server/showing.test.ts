@@ -35,8 +35,8 @@ const REVIEW: Shown = {
   start: SOLVED,
   baseColour: 'white',
   ways: [
-    { owner: { kind: 'shortest' }, turns: ['R', 'U'], reached: true },
-    { owner: { kind: 'letter', letter: 'A' }, turns: ['R', 'U', 'F'], reached: false },
+    { owner: { kind: 'shortest' }, turns: ['R', 'U'], reached: true, hintTurns: 0 },
+    { owner: { kind: 'letter', letter: 'A' }, turns: ['R', 'U', 'F'], reached: false, hintTurns: 0 },
   ],
 }
 const AT = { at: 0, chosen: 0, pointer: null }

@@ -15,7 +15,7 @@ const REVIEW: ShownReview = {
   to: 4,
   start,
   baseColour: 'white',
-  ways: [{ owner: { kind: 'lesson' }, turns: ['R'], reached: true }],
+  ways: [{ owner: { kind: 'lesson' }, turns: ['R'], reached: true, hintTurns: 0 }],
 }
 
 test('[BE17] the teacher turning on makes no other showing; another title, start or round does', () => {

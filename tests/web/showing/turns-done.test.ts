@@ -68,6 +68,7 @@ test('[SW10] a review says it of the way that is chosen and of the others', () =
     owner: { kind: 'name', name: turns.length === 2 ? 'Ada' : 'Bo' } as const,
     turns: [...turns],
     reached: false,
+    hintTurns: 0,
   })
   const shown: ShownReview = {
     kind: 'review',

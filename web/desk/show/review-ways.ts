@@ -1,9 +1,11 @@
 /** Which ways of a round are laid beside each other, and under what names. Pure. */
 
 import type { SeatId } from '../../../engine/contest/ids.ts'
+import { countOuterBlockTurns } from '../../../engine/cube/outer-block-turns.ts'
+import { turnOf } from '../../../engine/cube/turns.ts'
 import { SHOWN_WAYS_MAX } from '../../../engine/wire/limits.ts'
 import type { Shown, ShownWay } from '../../../engine/wire/shown.ts'
-import type { ReviewView } from '../../../engine/wire/views.ts'
+import type { ReviewView, SolutionView } from '../../../engine/wire/views.ts'
 
 export type WaysChoice = {
   readonly shortest: boolean
@@ -36,16 +38,18 @@ export function waysToShow({ ways, par, solutions }: ReviewView, choice: WaysCho
   const shown: ShownWay[] = []
   if (choice.shortest && ways !== null) {
     const kind = par?.proven === false ? 'best-known' : 'shortest'
-    shown.push({ owner: { kind }, turns: ways.shortest, reached: true })
+    shown.push({ owner: { kind }, turns: ways.shortest, reached: true, hintTurns: 0 })
   }
-  if (choice.lesson && ways !== null) shown.push({ owner: { kind: 'lesson' }, turns: ways.lesson.turns, reached: true })
+  if (choice.lesson && ways !== null)
+    shown.push({ owner: { kind: 'lesson' }, turns: ways.lesson.turns, reached: true, hintTurns: 0 })
   for (const [index, seatId] of choice.seats.entries()) {
     const solution = solutions.find((each) => each.seatId === seatId)
     if (solution === undefined) continue
     const owner = hidesNames
       ? ({ kind: 'letter', letter: 'ABCDEFGH'[index] } as const)
       : ({ kind: 'name', name: solution.name } as const)
-    shown.push({ owner, turns: solution.turns, reached: solution.reached !== null })
+    const { turns, reached } = solution
+    shown.push({ owner, turns, reached: reached !== null, hintTurns: hintTurnsOf(solution) })
   }
   return shown.slice(0, SHOWN_WAYS_MAX)
 }
@@ -65,13 +69,14 @@ export function takenUpChoice(
   const isOwner = (...kinds: string[]) => shown.ways.some(({ owner }) => kinds.includes(owner.kind))
   const hidesNames = isOwner('letter')
   const seats: SeatId[] = []
-  for (const { owner, turns } of shown.ways) {
+  for (const { owner, turns, hintTurns } of shown.ways) {
     if (owner.kind !== 'name' && owner.kind !== 'letter') continue
     const solution = review.solutions.find(
       (each) =>
         !seats.includes(each.seatId) &&
         (owner.kind === 'letter' || owner.name === each.name) &&
-        each.turns.join() === turns.join(),
+        each.turns.join() === turns.join() &&
+        hintTurnsOf(each) === hintTurns,
     )
     if (solution !== undefined) seats.push(solution.seatId)
   }
@@ -79,6 +84,11 @@ export function takenUpChoice(
   const made = waysToShow(review, choice, hidesNames)
   const isSame = made.length === shown.ways.length && made.every((way, index) => isSameWay(way, shown.ways[index]))
   return isSame ? { choice, hidesNames } : null
+}
+
+/** Counted turns of a solution that are none of its squares. */
+function hintTurnsOf({ turns, reached }: SolutionView): number {
+  return reached === null ? 0 : Math.max(0, reached.turns - countOuterBlockTurns(turns.map(turnOf)))
 }
 
 function isSameWay(one: ShownWay, other: ShownWay): boolean {

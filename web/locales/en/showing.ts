@@ -13,6 +13,11 @@ export const showing = {
   cubeOf: 'The cube of {{owner}} after turn {{count}}',
   sameMoment: 'The same moment',
   partsHome: '{{count}} of {{of}} home',
+  /** Beside a count: so many of it. */
+  forHints_one: '{{count}} for hints',
+  forHints_other: '{{count}} for hints',
+  forHintsHeard_one: 'And {{count}} turn for hints.',
+  forHintsHeard_other: 'And {{count}} turns for hints.',
   bracket_one: '{{count}} turn more',
   bracket_other: '{{count}} turns more',
   letter: 'Student {{letter}}',

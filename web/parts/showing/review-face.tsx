@@ -46,6 +46,8 @@ const PROJECTOR_HEIGHT_PX = 900
 const LEAST_FOR_HEIGHT = 30
 /** Room behind the longest way for its flag and number. */
 const END_SQUARES = 3
+/** Beside the count of a solution with hints. */
+const HINTS_SQUARES = 3
 /** The last moment has the rest of the line for its words. */
 const ROOM_AT_END = 12
 
@@ -60,8 +62,9 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
   const namesWidth = box !== null && box.widthPx < NARROW_PX ? NAMES_WIDTH.narrow : NAMES_WIDTH.wide
   const free = (box?.widthPx ?? 1_000) - namesWidth
   const most = box === null ? SQUARE.most : squareForHeight(window.innerHeight, review.ways.length)
+  const atEnd = END_SQUARES + (review.ways.some(({ way }) => way.hintTurns > 0) ? HINTS_SQUARES : 0)
   const least = Math.max(SQUARE.least, SQUARE.leastOfHeight * window.innerHeight)
-  const square = Math.max(least, Math.min(most, Math.floor(free / (MARGIN_SQUARES + review.nSquares + END_SQUARES))))
+  const square = Math.max(least, Math.min(most, Math.floor(free / (MARGIN_SQUARES + review.nSquares + atEnd))))
   const margin = namesWidth + MARGIN_SQUARES * square
   // What the mark stands at is in sight, however long the ways are; nobody scrolls a projector.
   useEffect(() => {
@@ -115,7 +118,7 @@ export function ReviewFace({ shown, at: { at, chosen }, marks, onChoose, childre
         aria-label={t('showing:review.ribbons')}
         tabIndex={onChoose === undefined ? 0 : undefined}
       >
-        <div className={styles.sheet} style={{ width: margin + (review.nSquares + END_SQUARES) * square }}>
+        <div className={styles.sheet} style={{ width: margin + (review.nSquares + atEnd) * square }}>
           <div className={styles.moments} style={{ marginInlineStart: margin }}>
             {review.moments.map((each, index) => (
               <MomentHead

@@ -48,7 +48,10 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
         {name}
       </button>
       <div className={styles.ribbon} dir="ltr">
-        <p className="visually-hidden">{ribbonWords(t, turns)}</p>
+        <p className="visually-hidden">
+          {ribbonWords(t, turns)}
+          {way.hintTurns > 0 && ` ${t('showing:forHintsHeard', { count: way.hintTurns })}`}
+        </p>
         {aligned.waits.map(({ turnIndex, squares }) => (
           <span
             key={turnIndex}
@@ -67,7 +70,8 @@ export function ReviewRow({ row, index, isChosen, square, namesWidth, onChoose }
         ))}
         <span className={styles.end} style={{ left: left(turns.length) }} aria-hidden="true">
           {way.reached && <Sign of="reached" />}
-          <b>{reading.nTurns}</b>
+          <b>{reading.nTurns + way.hintTurns}</b>
+          {way.hintTurns > 0 && <small>{t('showing:forHints', { count: way.hintTurns })}</small>}
         </span>
         {brackets.map(({ note, left, width }) => (
           <span key={`${note.key}${note.fromTurn}`} className={styles.bracket} style={{ left, width }}>

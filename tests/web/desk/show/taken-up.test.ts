@@ -135,7 +135,7 @@ describe('a review that is shown', () => {
   test('[SW13] is another one for another start, and where a way has gone', () => {
     const ways = waysToShow(review, { shortest: false, lesson: true, seats: [seat('Bo')] }, false)
     expect(takenUpChoice(review, asShown(ways, startAfter('R')))).toBeNull()
-    const gone = { owner: { kind: 'name', name: 'Di' }, turns: KIM, reached: true } as const
+    const gone = { owner: { kind: 'name', name: 'Di' }, turns: KIM, reached: true, hintTurns: 0 } as const
     expect(takenUpChoice(review, asShown([...ways, gone]))).toBeNull()
   })
 })
