@@ -51,9 +51,10 @@ test('[CL14] a remote lesson with 300 ms and one packet in a hundred lost: no tu
   await desk.square('Una').click()
   const delay = page.getByText(/Delay \d+ ms/)
   await expect(delay).toBeVisible()
-  const delayMs = Number(/Delay (\d+) ms/.exec((await delay.textContent()) ?? '')?.[1])
-  expect(delayMs).toBeGreaterThanOrEqual(ROUND_TRIP_MS - 20)
-  expect(delayMs).toBeLessThan(ROUND_TRIP_MS * 4)
+  const delayMs = async () => Number(/Delay (\d+) ms/.exec((await delay.textContent()) ?? '')?.[1])
+  expect(await delayMs()).toBeGreaterThanOrEqual(ROUND_TRIP_MS - 20)
+  // A measurement into which a lost packet falls says how long that one took, a second and more; the next one does not.
+  await expect.poll(delayMs, { timeout: 30_000 }).toBeLessThan(ROUND_TRIP_MS * 4)
 
   // The teacher shows Una's turns; whoever is far away follows a moment later.
   await page.getByRole('button', { name: 'Show to all' }).click()
